@@ -1,0 +1,147 @@
+import {
+  BAR_OUNCE,
+  MASS_MEASURES,
+  type MassUnit,
+  UNIT_WORDS,
+  type Unit,
+  US_FLUID_OUNCE,
+  VOLUME_MEASURES,
+} from "./measures-table.ts";
+import { accepted, type Result, refused } from "./result.ts";
+
+/** What was written: a number and its unit, not yet turned into ml or g. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+/** Which ounce the house pours. */
+export type Ounce = "bar" | "exact";
+
+/** Why a typed amount was not understood. */
+export type AmountRefusal =
+  | "amount-empty"
+  | "amount-without-number"
+  | "amount-without-unit"
+  | "amount-unknown-unit"
+  | "amount-not-positive"
+  | "amount-too-large";
+
+/** Far above any vessel: a slip of the finger, not a batch. ml or g, and the figure as written. */
+const MOST = 1_000_000;
+
+const VULGAR = /[¼-¾⅐-⅞]/gu;
+/** A whole number and a fraction ("1 1/2", "1-1/2"), or the fraction alone. */
+const FRACTION = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)/u;
+/** Thousands parted by commas or by the thin spaces of printed text, never by an ordinary space. */
+const THOUSANDS = /^[1-9]\d{0,2}(?:(?:,\d{3})+|(?:[\u00a0\u2009\u202f]\d{3})+)(?![\d,])(?:\.\d+)?/u;
+/** "22,5" has a decimal comma. */
+const DECIMAL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/u;
+
+/** Vulgar fractions become "1/2", with a space when a whole number stands before them. */
+const spelledOut = (text: string): string =>
+  text
+    .trim()
+    .replace(VULGAR, (sign) => ` ${sign.normalize("NFKC")}`)
+    .replaceAll("⁄", "/")
+    .trim();
+
+/** A number at the head of a text, and what follows it. */
+export interface LeadingNumber {
+  readonly value: number;
+  readonly rest: string;
+}
+
+function plainAtHead(text: string): LeadingNumber | undefined {
+  const grouped = THOUSANDS.exec(text)?.[0];
+  const all = grouped ?? DECIMAL.exec(text)?.[0];
+  if (all === undefined) return undefined;
+  const digits = grouped === undefined ? all.replace(",", ".") : all.replace(/[^\d.]/gu, "");
+  return { value: Number(digits), rest: text.slice(all.length).trim() };
+}
+
+/**
+ * Reads the number at the head of a line: "1 1/2 oz", "¾", "22,5ml", "1,000 ml", ".5". Exactly three
+ * digits after a comma are thousands, but not after a leading 0; anything else is a decimal comma.
+ *
+ * @param text - as typed
+ * @returns the number and what follows it, or nothing where no number leads
+ * @example
+ * leadingNumber("1 1/2 oz").value // => 1.5
+ */
+export function leadingNumber(text: string): LeadingNumber | undefined {
+  const clean = spelledOut(text);
+  const [all, whole, top, bottom] = FRACTION.exec(clean) ?? [];
+  if (all === undefined) return plainAtHead(clean);
+  if (Number(bottom) === 0) return undefined;
+  const value = Number(whole ?? 0) + Number(top) / Number(bottom);
+  return { value, rest: clean.slice(all.length).trim() };
+}
+
+/** The unit at the head of a text, with any full stop: words of the unit may stand apart. */
+const UNIT = /^(fl(?:uid)?\.?\s*(?:oz|ounces?)|bar\s*spoons?|[a-zµ]+)\.?(?=\s|$|[^a-z])/iu;
+
+const knownUnit = (word: string): Unit | undefined =>
+  Object.hasOwn(UNIT_WORDS, word) ? UNIT_WORDS[word] : undefined;
+
+/**
+ * Reads an amount as bar people write it: "1 1/2 oz", "¾ oz", "22,5 ml", "45ml", "2 dashes", "120 g".
+ *
+ * @param text - as typed; case and spacing do not matter
+ * @returns the number and unit with whatever text follows, or a refusal
+ */
+export function parseAmount(
+  text: string,
+): Result<Amount & { readonly rest: string }, AmountRefusal> {
+  const typed = text.trim();
+  if (typed === "") return refused("amount-empty");
+  if (/^[-−–]\s*[\d.,]/u.test(typed)) return refused("amount-not-positive");
+  const lead = leadingNumber(typed);
+  if (lead === undefined) return refused("amount-without-number", { typed });
+  const word = UNIT.exec(lead.rest);
+  if (word === null) return refused("amount-without-unit", { typed });
+  const unit = knownUnit((word[1] ?? "").toLowerCase().replace(/[\s.]/gu, ""));
+  if (unit === undefined) return refused("amount-unknown-unit", { unit: word[1] ?? "" });
+  if (!(lead.value > 0)) return refused("amount-not-positive");
+  // The figure itself is bounded too: a spec keeps what was written, and bounds it.
+  if (lead.value * Math.max(1, sizeOf(unit, "bar")) > MOST) {
+    return refused("amount-too-large", { most: MOST });
+  }
+  return accepted({ value: lead.value, unit, rest: lead.rest.slice(word[0].length).trim() });
+}
+
+/** Whether a unit weighs rather than measures. */
+export const isMassUnit = (unit: Unit): unit is MassUnit => Object.hasOwn(MASS_MEASURES, unit);
+
+function sizeOf(unit: Unit, ounce: Ounce): number {
+  if (unit === "oz") return ounceInMl(ounce);
+  return isMassUnit(unit) ? MASS_MEASURES[unit] : VOLUME_MEASURES[unit];
+}
+
+/**
+ * The house's ounce.
+ *
+ * @param ounce - "bar" for the 30 ml jigger, "exact" for the US fluid ounce
+ * @returns ml
+ * @source NIST Handbook 44, appendix C (exact); 30 ml: common practice, no source
+ * @example
+ * ounceInMl("exact") // => 29.5735295625
+ */
+export const ounceInMl = (ounce: Ounce): number => (ounce === "bar" ? BAR_OUNCE : US_FLUID_OUNCE);
+
+/** An amount in the core's own unit: ml for a measure, g for a weight. */
+export type Measured =
+  | { readonly kind: "volume"; readonly ml: number }
+  | { readonly kind: "mass"; readonly g: number };
+
+/**
+ * Turns a written amount into ml or g.
+ *
+ * @param amount - as read
+ * @param ounce - which ounce the house pours
+ * @returns ml or g
+ */
+export function measured(amount: Amount, ounce: Ounce): Measured {
+  const size = amount.value * sizeOf(amount.unit, ounce);
+  return isMassUnit(amount.unit) ? { kind: "mass", g: size } : { kind: "volume", ml: size };
+}
