@@ -1,0 +1,42 @@
+import { clientsClaim } from "workbox-core";
+import {
+  cleanupOutdatedCaches,
+  createHandlerBoundToURL,
+  precacheAndRoute,
+} from "workbox-precaching";
+import { NavigationRoute, registerRoute } from "workbox-routing";
+import type { PageMessage, WorkerReport } from "./messages.ts";
+import { comeBack } from "./notification.ts";
+import { appWindows } from "./windows.ts";
+
+declare const self: ServiceWorkerGlobalScope;
+
+precacheAndRoute(self.__WB_MANIFEST);
+cleanupOutdatedCaches();
+registerRoute(new NavigationRoute(createHandlerBoundToURL("index.html")));
+
+// The first page is claimed so that a newer worker waits for it too, instead of taking over
+// while it runs. A newer worker is never let in by this: only by SKIP_WAITING.
+clientsClaim();
+
+async function report(): Promise<WorkerReport> {
+  const windows = await appWindows(self);
+  return { version: __APP_VERSION__, windows: windows.length };
+}
+
+self.addEventListener("message", (event) => {
+  const message: PageMessage = event.data;
+  switch (message.type) {
+    case "SKIP_WAITING":
+      event.waitUntil(self.skipWaiting());
+      break;
+    case "REPORT":
+      event.waitUntil(report().then((answer) => event.ports[0]?.postMessage(answer)));
+      break;
+  }
+});
+
+self.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  event.waitUntil(comeBack(self));
+});

@@ -1,0 +1,87 @@
+import { expect, test } from "vitest";
+
+const code = import.meta.glob<string>("../../{app,core,service-worker,tests}/**/*.{ts,tsx,mjs}", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
+const css = import.meta.glob<string>("../../app/{screens,parts}/**/*.css", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
+
+const files = Object.entries(code).map(([path, text]) => ({
+  path: path.replace("../../", "").replace("../", "tests/").replace("./", "tests/build/"),
+  text,
+}));
+const paths = files.map(({ path }) => path);
+const named = (list: readonly { readonly path: string }[]) => list.map(({ path }) => path);
+const lines = (text: string) => text.trimEnd().split("\n").length;
+
+const TABLE = /-table\.ts$/;
+const RUNS = /^export (?:async )?(?:function|const|class)/m;
+
+test("the globs saw the house", () => {
+  expect(paths).toEqual(
+    expect.arrayContaining([
+      "core/quantity/units.ts",
+      "app/main.tsx",
+      "service-worker/service-worker.ts",
+      "tests/build/budget.test.ts",
+      "tests/support/server.ts",
+    ]),
+  );
+  const stylesheets = Object.entries(css);
+  expect(stylesheets.filter(([, text]) => text.trim() === "").map(([path]) => path)).toEqual([]);
+});
+
+test("every core module that runs has its own test file", () => {
+  const wanted = files
+    .filter(({ path, text }) => path.startsWith("core/") && !TABLE.test(path) && RUNS.test(text))
+    .map(({ path }) => `tests/${path.replace(/\.ts$/, ".test.ts")}`);
+  expect(wanted.filter((path) => !paths.includes(path))).toEqual([]);
+});
+
+test("no core test has lost its module", () => {
+  const wanted = paths
+    .filter((path) => /^tests\/core\/.+\.test\.ts$/.test(path))
+    .map((path) => path.replace(/^tests\//, "").replace(/\.test\.ts$/, ".ts"));
+  expect(wanted.filter((path) => !paths.includes(path))).toEqual([]);
+});
+
+test("no module is longer than 250 lines", () => {
+  const exempt = /-table\.ts$|\.test\.tsx?$/;
+  const long = files.filter(({ path, text }) => !exempt.test(path) && lines(text) > 250);
+  expect(named(long)).toEqual([]);
+});
+
+test("no file is a drawer for odds and ends", () => {
+  const drawer = /\/(?:utils?|helpers?|common|types?|index|misc)\.\w+$/;
+  expect(paths.filter((path) => drawer.test(path))).toEqual([]);
+});
+
+test("signals' batch() goes by another name: a batch is a drink being made", () => {
+  const plain = /import \{[^}]*\bbatch\b(?! as )[^}]*\} from "@preact\/signals"/;
+  const app = files.filter(({ path }) => path.startsWith("app/"));
+  expect(named(app.filter(({ text }) => plain.test(text)))).toEqual([]);
+});
+
+test("a class is named after its stylesheet", () => {
+  const strays = Object.entries(css).flatMap(([path, text]) => {
+    const block = path.replace(/^.*\/(.+)\.css$/, "$1");
+    const bare = text.replace(/\/\*.*?\*\/|url\([^)]*\)|"[^"]*"/gs, "");
+    return [...bare.matchAll(/\.([a-z][\w-]*)/g)]
+      .map(([, name]) => name ?? "")
+      .filter((name) => name !== block && !name.startsWith(`${block}-`))
+      .map((name) => `${path}: .${name}`);
+  });
+  expect(strays).toEqual([]);
+});
+
+test("a stylesheet stands beside the screen or part it dresses", () => {
+  const alone = Object.keys(css)
+    .map((path) => path.replace(/^(?:\.\.\/)+/, "").replace(/\.css$/, ".tsx"))
+    .filter((path) => !paths.includes(path));
+  expect(alone).toEqual([]);
+});

@@ -1,0 +1,93 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { defineConfig, type Plugin } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+import { stampBuild } from "./tests/support/build-stamp.mjs";
+
+const SLATE = "#14191d";
+const TARGETS = ["es2022", "safari16.4"];
+
+/** The package's version, with the commit where there is one; a test may name its own. */
+function appVersion(): string {
+  if (process.env.SECOND_POUR_VERSION) return process.env.SECOND_POUR_VERSION;
+  const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+  try {
+    const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { stdio: "pipe" });
+    return `${version}+${commit.toString().trim()}`;
+  } catch {
+    return version;
+  }
+}
+
+/** The dev server injects its own inline scripts and styles, which the built page forbids. */
+const relaxPolicyInDev: Plugin = {
+  name: "relax-policy-in-dev",
+  apply: "serve",
+  transformIndexHtml: (html, { server }) =>
+    server ? html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, "") : html,
+};
+
+const wantedPort = process.env.PORT;
+
+export default defineConfig({
+  root: "app",
+  base: "./",
+  define: { __APP_VERSION__: JSON.stringify(appVersion()) },
+  build: {
+    outDir: "../dist",
+    emptyOutDir: true,
+    target: TARGETS,
+    // The policy in index.html allows no inline script, and every target knows modulepreload
+    // or loads the chunk a moment later.
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    reportCompressedSize: false,
+  },
+  preview: {
+    host: "127.0.0.1",
+    port: Number(wantedPort ?? 4173),
+    strictPort: wantedPort !== undefined,
+  },
+  plugins: [
+    relaxPolicyInDev,
+    stampBuild(),
+    VitePWA({
+      strategies: "injectManifest",
+      srcDir: "../service-worker",
+      filename: "service-worker.ts",
+      injectRegister: false,
+      // The png glob below has them already; with both, icons would be stored twice.
+      includeManifestIcons: false,
+      injectManifest: {
+        rollupFormat: "iife",
+        target: TARGETS,
+        globPatterns: ["**/*.{js,css,html,svg,png,woff2,wav,txt}"],
+        globIgnores: ["robots.txt", "service-worker.js"],
+      },
+      manifest: {
+        // Not "./": an id resolves against the origin, and must survive a move to a sub-path.
+        id: "second-pour",
+        name: "Second Pour",
+        short_name: "Second Pour",
+        description:
+          "Dairy washes and long infusions, from spec to labelled bottle, with no signal and wet hands.",
+        lang: "en",
+        dir: "ltr",
+        start_url: "./",
+        scope: "./",
+        display: "standalone",
+        orientation: "portrait",
+        background_color: SLATE,
+        theme_color: SLATE,
+        categories: ["food", "productivity", "utilities"],
+        icons: [
+          { src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" },
+          { src: "icon-192.png", sizes: "192x192", type: "image/png", purpose: "any" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any" },
+          { src: "maskable-192.png", sizes: "192x192", type: "image/png", purpose: "maskable" },
+          { src: "maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
+      },
+    }),
+  ],
+});
