@@ -1,0 +1,72 @@
+import type { AlarmKind } from "./alarm.ts";
+
+/**
+ * Our three sounds, computed here: struck glasses. Fundamentals and upper partials lie between
+ * 700 and 3000 Hz, where a phone's speaker is loud and a bar's hum is not. Judgement by ear.
+ */
+interface Strike {
+  /** Seconds from the start of the round. */
+  readonly at: number;
+  /** Hz. */
+  readonly pitch: number;
+  /** Seconds until it has fallen to 1/e. */
+  readonly ring: number;
+}
+
+interface Round {
+  /** Seconds; the sound repeats at this length. */
+  readonly length: number;
+  readonly strikes: readonly Strike[];
+}
+
+const strikesOf = (pitches: readonly number[], from: number, apart: number, ring: number) =>
+  pitches.map((pitch, index) => ({ at: from + index * apart, pitch, ring }));
+
+const ROUNDS: Readonly<Record<AlarmKind, Round>> = {
+  // Two quick climbs and a gap: hands, now.
+  do: {
+    length: 1.6,
+    strikes: [
+      ...strikesOf([740, 932, 1175], 0, 0.13, 0.14),
+      ...strikesOf([740, 932, 1175], 0.6, 0.13, 0.14),
+    ],
+  },
+  // High and low in turn, like two people calling: come and look.
+  look: { length: 2.4, strikes: strikesOf([1245, 784, 1245, 784], 0, 0.38, 0.26) },
+  // Three falling, let ring: it is finished.
+  done: { length: 3.2, strikes: strikesOf([1175, 988, 784], 0, 0.5, 0.5) },
+};
+
+/** Second mode of a wine glass over its first; a plausible figure, from memory. */
+const UPPER = 2.32;
+const ATTACK = 0.004;
+const FADE = 0.03;
+/** A strike is silent after so many of its own times: -69 dB. */
+const GONE = 8;
+/** Louder for the same peak, and dirtier: it should be heard over ice machines. */
+const DRIVE = 1.8;
+
+function strikeAt(strike: Strike, time: number): number {
+  const t = time - strike.at;
+  if (t < 0 || t > GONE * strike.ring) return 0;
+  const low = Math.sin(2 * Math.PI * strike.pitch * t) * Math.exp(-t / strike.ring);
+  const high = Math.sin(2 * Math.PI * strike.pitch * UPPER * t) * Math.exp((-2 * t) / strike.ring);
+  return Math.min(1, t / ATTACK) * (low + 0.5 * high);
+}
+
+/**
+ * One round of a sound, from -1 to 1, silent at both ends so that it repeats without a click.
+ *
+ * @param rate - samples a second
+ */
+export function soundOf(kind: AlarmKind, rate: number): Float32Array<ArrayBuffer> {
+  const { length, strikes } = ROUNDS[kind];
+  const samples = new Float32Array(Math.round(length * rate));
+  for (let i = 0; i < samples.length; i++) {
+    const time = i / rate;
+    const sum = strikes.reduce((total, strike) => total + strikeAt(strike, time), 0);
+    const end = Math.min(1, (length - time) / FADE);
+    samples[i] = Math.tanh(DRIVE * sum) * end * 0.98;
+  }
+  return samples;
+}

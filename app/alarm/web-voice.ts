@@ -1,0 +1,90 @@
+import type { AlarmKind } from "./alarm.ts";
+import { soundOf } from "./sound-shape.ts";
+import type { Voice } from "./voice.ts";
+
+/** From a third to full strength in a quarter of a minute: heard at once, then not to be ignored. */
+const FIRST_LEVEL = 0.3;
+const RISE_FOR = 15;
+
+/** A promise whose failing is already told by the context's state. */
+const quietly = (promise: Promise<void>) => promise.catch(() => undefined);
+
+/** A voice on Web Audio. `onChange` hears of every change of its state. */
+export class WebVoice implements Voice {
+  readonly #context = new AudioContext();
+  readonly #buffers = new Map<AlarmKind, AudioBuffer>();
+  readonly #onChange: () => void;
+  #source: AudioBufferSourceNode | null = null;
+
+  constructor(onChange: () => void) {
+    this.#onChange = onChange;
+    this.#context.addEventListener("statechange", onChange);
+  }
+
+  state() {
+    if (this.#context.state === "closed") return "dead";
+    return this.#context.state === "running" ? "running" : "stopped";
+  }
+
+  played() {
+    return this.#context.currentTime;
+  }
+
+  wake() {
+    void quietly(this.#context.resume());
+    // Some phones open the speaker only for a source begun inside the tap.
+    const buffer = this.#context.createBuffer(1, 1, this.#context.sampleRate);
+    const silence = new AudioBufferSourceNode(this.#context, { buffer });
+    silence.connect(this.#context.destination);
+    silence.start();
+  }
+
+  loop(kind: AlarmKind) {
+    const level = this.#play(kind, true);
+    const now = this.#context.currentTime;
+    level.gain.setValueAtTime(FIRST_LEVEL, now);
+    level.gain.linearRampToValueAtTime(1, now + RISE_FOR);
+  }
+
+  once(kind: AlarmKind) {
+    this.#play(kind, false);
+  }
+
+  hush() {
+    this.#source?.stop();
+    this.#source?.disconnect();
+    this.#source = null;
+  }
+
+  rest() {
+    this.hush();
+    void quietly(this.#context.suspend());
+  }
+
+  close() {
+    this.#context.removeEventListener("statechange", this.#onChange);
+    this.hush();
+    void quietly(this.#context.close());
+  }
+
+  #play(kind: AlarmKind, loop: boolean): GainNode {
+    this.hush();
+    const source = new AudioBufferSourceNode(this.#context, { buffer: this.#bufferOf(kind), loop });
+    const level = new GainNode(this.#context);
+    source.connect(level).connect(this.#context.destination);
+    source.start();
+    this.#source = source;
+    return level;
+  }
+
+  #bufferOf(kind: AlarmKind): AudioBuffer {
+    const known = this.#buffers.get(kind);
+    if (known) return known;
+    const { sampleRate } = this.#context;
+    const samples = soundOf(kind, sampleRate);
+    const buffer = this.#context.createBuffer(1, samples.length, sampleRate);
+    buffer.copyToChannel(samples, 0);
+    this.#buffers.set(kind, buffer);
+    return buffer;
+  }
+}

@@ -1,0 +1,206 @@
+import { expect, test } from "vitest";
+import { Ringer } from "../../../app/alarm/ring.ts";
+import type { Voice } from "../../../app/alarm/voice.ts";
+
+/** A voice moved by hand, which writes down what it was told. */
+function fakeVoice(name: string, told: string[]) {
+  let state: "running" | "stopped" | "dead" = "stopped";
+  let played = 0;
+  let hear = () => {};
+  const voice: Voice = {
+    state: () => state,
+    played: () => played,
+    wake: () => told.push(`${name} wake`),
+    loop: (kind) => told.push(`${name} loop ${kind}`),
+    once: (kind) => told.push(`${name} once ${kind}`),
+    hush: () => told.push(`${name} hush`),
+    rest: () => told.push(`${name} rest`),
+    close: () => told.push(`${name} close`),
+  };
+  return {
+    make: (onChange: () => void) => {
+      told.push(`${name} made`);
+      hear = onChange;
+      return voice;
+    },
+    become: (next: typeof state) => {
+      state = next;
+      hear();
+    },
+    play: (seconds: number) => {
+      played += seconds;
+    },
+  };
+}
+
+function phone({ hasWeb = true, hasMedia = true } = {}) {
+  const told: string[] = [];
+  const web = fakeVoice("web", told);
+  const media = fakeVoice("media", told);
+  const ringer = new Ringer({
+    web: hasWeb ? web.make : null,
+    media: hasMedia ? media.make : null,
+    session: (wish) => told.push(`session ${wish}`),
+    onChange: () => {},
+  });
+  const since = () => told.splice(0);
+  return { ringer, web, media, told, since };
+}
+
+test("blocked until a tap opens it, then running", () => {
+  const { ringer, web } = phone();
+  expect(ringer.soundState()).toBe("blocked");
+  ringer.prepareSound();
+  expect(ringer.soundState()).toBe("blocked");
+  web.become("running");
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("a phone with neither voice says so and does not fail", () => {
+  const { ringer } = phone({ hasWeb: false, hasMedia: false });
+  ringer.prepareSound();
+  ringer.startRinging("do");
+  ringer.playOnce("do");
+  expect(ringer.soundState()).toBe("absent");
+});
+
+test("without Web Audio the other voice is the fact", () => {
+  const { ringer, media, since } = phone({ hasWeb: false });
+  expect(ringer.soundState()).toBe("blocked");
+  ringer.prepareSound();
+  media.become("running");
+  expect(ringer.soundState()).toBe("running");
+  since();
+  ringer.startRinging("look");
+  expect(since()).toEqual(["media loop look"]);
+});
+
+test("rings once for a kind, anew for another, and is hushed", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  since();
+  ringer.startRinging("look");
+  ringer.startRinging("look");
+  expect(since()).toEqual(["web loop look"]);
+  ringer.startRinging("do");
+  expect(since()).toEqual(["web hush", "web loop do"]);
+  ringer.stopRinging();
+  ringer.stopRinging();
+  expect(since()).toEqual(["web hush"]);
+});
+
+test("a late alarm after a reload tries every voice before any tap", () => {
+  const { ringer, web, since } = phone();
+  ringer.startRinging("do");
+  expect(since()).toEqual(["media made", "web made", "web wake", "media loop do"]);
+  web.become("running");
+  expect(since()).toEqual(["media hush", "web loop do"]);
+});
+
+test("a tap while a blocked alarm rings begins the sound again inside the tap", () => {
+  const { ringer, since } = phone();
+  ringer.startRinging("do");
+  since();
+  ringer.prepareSound();
+  expect(since()).toEqual(["session playback", "web wake", "media loop do"]);
+});
+
+test("a tap while it already sounds changes nothing that is heard", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.startRinging("do");
+  since();
+  ringer.prepareSound();
+  expect(since()).toEqual(["session playback", "web wake"]);
+});
+
+test("interrupted while ringing, the other voice takes over and hands back", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.startRinging("do");
+  since();
+  web.become("stopped");
+  expect(since()).toEqual(["web hush", "media loop do"]);
+  expect(ringer.soundState()).toBe("blocked");
+  web.become("running");
+  expect(since()).toEqual(["media hush", "web loop do"]);
+});
+
+test("a voice that says it runs but plays nothing is found, and made anew in a tap", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.checkSound(1000);
+  web.play(1);
+  ringer.checkSound(2000);
+  expect(ringer.soundState()).toBe("running");
+  ringer.checkSound(3000);
+  expect(ringer.soundState()).toBe("blocked");
+  since();
+  ringer.prepareSound();
+  expect(since()).toEqual(["session playback", "web close", "web made", "web wake", "media wake"]);
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("a stalled voice that plays again is believed again", () => {
+  const { ringer, web } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.checkSound(1000);
+  ringer.checkSound(2000);
+  expect(ringer.soundState()).toBe("blocked");
+  web.play(1);
+  ringer.checkSound(3000);
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("what was not played while out of sight is not held against the voice", () => {
+  const { ringer, web } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.checkSound(1000);
+  ringer.reviveSound();
+  ringer.checkSound(3_600_000);
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("two looks in quick succession say nothing", () => {
+  const { ringer, web } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.checkSound(1000);
+  ringer.checkSound(1399);
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("a closed context is replaced on return", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("dead");
+  expect(ringer.soundState()).toBe("blocked");
+  since();
+  ringer.reviveSound();
+  expect(since()).toContain("web made");
+});
+
+test("the sound check uses the voice that will ring, and never over an alarm", () => {
+  const { ringer, since } = phone();
+  ringer.playOnce("done");
+  expect(since()).toContain("web once done");
+  ringer.startRinging("do");
+  since();
+  ringer.playOnce("done");
+  expect(since()).toEqual([]);
+});
+
+test("at rest the speaker is given back", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  since();
+  ringer.restSound();
+  expect(since()).toEqual(["web rest", "media rest", "session auto"]);
+});
