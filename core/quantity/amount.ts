@@ -1,12 +1,11 @@
 import {
-  BAR_OUNCE,
   MASS_MEASURES,
   type MassUnit,
   UNIT_WORDS,
   type Unit,
-  US_FLUID_OUNCE,
   VOLUME_MEASURES,
 } from "./measures-table.ts";
+import { type Ounce, ounceInMl } from "./ounce.ts";
 import { accepted, type Result, refused } from "./result.ts";
 
 /** What was written: a number and its unit, not yet turned into ml or g. */
@@ -14,9 +13,6 @@ export interface Amount {
   readonly value: number;
   readonly unit: Unit;
 }
-
-/** Which ounce the house pours. */
-export type Ounce = "bar" | "exact";
 
 /** Why a typed amount was not understood. */
 export type AmountRefusal =
@@ -117,17 +113,6 @@ function sizeOf(unit: Unit, ounce: Ounce): number {
   if (unit === "oz") return ounceInMl(ounce);
   return isMassUnit(unit) ? MASS_MEASURES[unit] : VOLUME_MEASURES[unit];
 }
-
-/**
- * The house's ounce.
- *
- * @param ounce - "bar" for the 30 ml jigger, "exact" for the US fluid ounce
- * @returns ml
- * @source NIST Handbook 44, appendix C (exact); 30 ml: common practice, no source
- * @example
- * ounceInMl("exact") // => 29.5735295625
- */
-export const ounceInMl = (ounce: Ounce): number => (ounce === "bar" ? BAR_OUNCE : US_FLUID_OUNCE);
 
 /** An amount in the core's own unit: ml for a measure, g for a weight. */
 export type Measured =

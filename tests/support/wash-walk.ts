@@ -1,5 +1,6 @@
 import type { Look } from "../../core/method/procedure.ts";
-import type { Answer, Command } from "../../core/run/decide.ts";
+import type { Answer } from "../../core/run/answer.ts";
+import type { Command } from "../../core/run/decide.ts";
 import { openVisit, type Run, stepOfVisit } from "../../core/run/run.ts";
 
 /** What the barback answers at each reading of the test wash, ml. */

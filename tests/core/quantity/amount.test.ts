@@ -1,0 +1,174 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { isMassUnit, leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
+import { MASS_MEASURES, UNIT_WORDS } from "../../../core/quantity/measures-table.ts";
+import published from "../../published/measures.json";
+
+function exactly(typed: string) {
+  const read = parseAmount(typed);
+  if (!read.ok) throw new Error(`${typed} was refused: ${read.refusal}`);
+  return measured(read.value, "exact");
+}
+
+test.each(published.us.rows)("$typed is $ml ml, to the last digit (NIST)", ({ typed, ml }) => {
+  expect(exactly(typed)).toEqual({ kind: "volume", ml });
+});
+
+test.each(published.gallon.shares)("$typed: 1/$perGallon of 231 cubic inches", (row) => {
+  const { cubicInches, inchInMm } = published.gallon;
+  const gallon = (cubicInches * inchInMm ** 3) / 1000;
+  const got = exactly(row.typed);
+  expect(got.kind === "volume" && got.ml).toBeCloseTo(gallon / row.perGallon, 9);
+});
+
+test.each(published.mass.rows)("$typed is $g g (NIST)", ({ typed, g }) => {
+  expect(exactly(typed)).toEqual({ kind: "mass", g });
+});
+
+test.each(published.bar.rows)("$typed lies between $low and $high ml (practice)", (row) => {
+  const got = exactly(row.typed);
+  expect(got.kind === "volume" && got.ml >= row.low && got.ml <= row.high).toBe(true);
+});
+
+test("the house's ounce is 30 ml unless it pours the exact one", () => {
+  const read = parseAmount("2 oz");
+  expect(read.ok && measured(read.value, "bar")).toEqual({ kind: "volume", ml: 60 });
+});
+
+// How people write amounts: typography and units by SI and US custom, the rest common practice.
+const WRITTEN: readonly [string, number, string, string?][] = [
+  ["1 1/2 oz", 1.5, "oz"],
+  ["1-1/2 oz", 1.5, "oz"],
+  ["1 - 1/2 oz", 1.5, "oz"],
+  ["¾ oz", 0.75, "oz"],
+  ["1½oz", 1.5, "oz"],
+  ["1 ½ oz", 1.5, "oz"],
+  ["⅖ oz", 0.4, "oz"],
+  ["⅐ l", 1 / 7, "l"],
+  ["1⁄2 oz", 0.5, "oz"],
+  ["3/4oz", 0.75, "oz"],
+  ["1 / 2 oz", 0.5, "oz"],
+  ["22,5 ml", 22.5, "ml"],
+  ["22.5 ml", 22.5, "ml"],
+  [".5 oz", 0.5, "oz"],
+  [",5 oz", 0.5, "oz"],
+  ["45ml", 45, "ml"],
+  ["45 mL", 45, "ml"],
+  ["45 ML.", 45, "ml"],
+  ["  45   ml  ", 45, "ml"],
+  ["2 dashes", 2, "dash"],
+  ["1 dash", 1, "dash"],
+  ["3 drops saline", 3, "drop", "saline"],
+  ["120 g", 120, "g"],
+  ["0,3 g", 0.3, "g"],
+  ["0,125 l", 0.125, "l"],
+  ["1,000 ml", 1000, "ml"],
+  ["1,000,000 mg", 1_000_000, "mg"],
+  ["12,345.5 ml", 12_345.5, "ml"],
+  ["1\u202f000 ml", 1000, "ml"],
+  ["10,00 ml", 10, "ml"],
+  ["1000 ml", 1000, "ml"],
+  ["1 fl oz", 1, "oz"],
+  ["1 fl. oz. gin", 1, "oz", "gin"],
+  ["1floz", 1, "oz"],
+  ["2 fluid ounces gin", 2, "oz", "gin"],
+  ["1 bar spoon syrup", 1, "barspoon", "syrup"],
+  ["2 bsp", 2, "barspoon"],
+  ["2 oz. rye", 2, "oz", "rye"],
+  ["1.5L", 1.5, "l"],
+  ["4cl lemon", 4, "cl", "lemon"],
+  ["45 ml lemon juice", 45, "ml", "lemon juice"],
+  ["1 kg", 1, "kg"],
+  ["2 lbs", 2, "lb"],
+];
+
+test.each(WRITTEN)("%s reads as %s %s", (typed, value, unit, rest = "") => {
+  const read = parseAmount(typed);
+  expect(read).toEqual({ ok: true, value: { value: expect.closeTo(value, 12), unit, rest } });
+});
+
+const REFUSED: readonly [string, string][] = [
+  ["", "amount-empty"],
+  [" \t\n", "amount-empty"],
+  ["gin", "amount-without-number"],
+  ["a dash", "amount-without-number"],
+  ["½½", "amount-without-unit"],
+  ["1/0 oz", "amount-without-number"],
+  ["0/0 oz", "amount-without-number"],
+  ["45", "amount-without-unit"],
+  ["1-2 dashes", "amount-without-unit"],
+  ["1 000 ml", "amount-without-unit"],
+  ["1.000,5 ml", "amount-without-unit"],
+  ["1,000,5 ml", "amount-without-unit"],
+  ["1\u00a0250,5 ml", "amount-without-unit"],
+  ["3 limes", "amount-unknown-unit"],
+  ["1e5 ml", "amount-unknown-unit"],
+  ["45 constructor", "amount-unknown-unit"],
+  ["45 __proto__", "amount-without-unit"],
+  ["45 mll", "amount-unknown-unit"],
+  ["0 ml", "amount-not-positive"],
+  ["0/4 oz", "amount-not-positive"],
+  ["-5 ml", "amount-not-positive"],
+  ["−,5 ml", "amount-not-positive"],
+  ["1000001 ml", "amount-too-large"],
+  ["1001 l", "amount-too-large"],
+  ["1000001 drops", "amount-too-large"],
+  [`${"9".repeat(400)} ml`, "amount-too-large"],
+];
+
+test.each(REFUSED)("%j is refused: %s", (typed, refusal) => {
+  expect(parseAmount(typed)).toMatchObject({ ok: false, refusal });
+});
+
+test("a refusal says what came", () => {
+  expect(parseAmount(" 45 ")).toMatchObject({ about: { typed: "45" } });
+  expect(parseAmount("3 Limes")).toMatchObject({ about: { unit: "Limes" } });
+});
+
+const anyText = fc.oneof(
+  fc.string({ unit: "binary", maxLength: 40 }),
+  fc.string({ unit: fc.constantFrom(..."0123456789/.,-½⅞⁄ \u202f\u00a0mloz"), maxLength: 20 }),
+);
+
+test("never throws, and what it accepts is an amount", () => {
+  fc.assert(
+    fc.property(anyText, (text) => {
+      const read = parseAmount(text);
+      const lead = leadingNumber(text);
+      if (lead !== undefined) expect(lead.value).toBeGreaterThanOrEqual(0);
+      if (!read.ok) {
+        expect(read.refusal).toMatch(/^amount-/);
+        return;
+      }
+      expect(read.value.value).toBeGreaterThan(0);
+      expect(read.value.value).toBeLessThanOrEqual(1_000_000);
+      expect(Object.values(UNIT_WORDS)).toContain(read.value.unit);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+const words = Object.keys(UNIT_WORDS).filter((word) => !/^fl|^fluid/u.test(word));
+
+test("every number of ours reads back with every unit, point or comma, tight or spaced", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 26_000 }),
+      fc.constantFrom(...words),
+      fc.constantFrom(".", ","),
+      fc.constantFrom("", " "),
+      (hundredths, word, mark, gap) => {
+        const text = `${(hundredths / 100).toFixed(2).replace(".", mark)}${gap}${word}`;
+        const read = parseAmount(text);
+        expect(read).toMatchObject({ ok: true });
+        if (read.ok) expect(read.value.value).toBeCloseTo(hundredths / 100, 10);
+      },
+    ),
+  );
+});
+
+test("weights and measures are told apart", () => {
+  const units = [...new Set(Object.values(UNIT_WORDS))];
+  expect(units.filter(isMassUnit)).toEqual(expect.arrayContaining(Object.keys(MASS_MEASURES)));
+  expect(isMassUnit("oz")).toBe(false);
+});

@@ -1,0 +1,147 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { strengthOf } from "../../../core/liquid/liquid.ts";
+import { measureWithin, stageStrengths } from "../../../core/spec/abv-interval.ts";
+import type { Spec } from "../../../core/spec/spec.ts";
+import { LABEL_TOLERANCES } from "../../../core/spec/tolerance-table.ts";
+import published from "../../published/tolerances.json";
+import {
+  cupboardWith,
+  dryOf,
+  fromCupboard,
+  lineOf,
+  PUNCH,
+  planFor,
+  unwashed,
+} from "../../support/punch-spec.ts";
+
+const half = (one: { low: number; high: number }) => (one.high - one.low) / 2;
+
+for (const { ml, within } of published.measure.rows) {
+  test(`a measure of ${ml} ml may be off by ${within} ml`, () => {
+    expect(measureWithin(ml)).toBeCloseTo(within, 9);
+  });
+}
+
+for (const { kind, percent, drink } of published.label.rows) {
+  test(`a label may be off by ${percent} % vol: ${drink}`, () => {
+    expect(LABEL_TOLERANCES).toMatchObject({ [kind]: percent / 100 });
+  });
+}
+
+test("one bottle alone is off by its label and nothing else, however it is measured", () => {
+  const spec = unwashed({ ...PUNCH, lines: [lineOf("vodka-40", 50)] });
+  const { mixed, final } = stageStrengths(planFor(spec, { by: "volume", volume: 5000 }));
+  expect(mixed.strength).toBeCloseTo(0.4, 9);
+  expect(half(mixed)).toBeCloseTo(0.003, 6);
+  expect(half(final)).toBeCloseTo(0.003, 6);
+});
+
+// By hand, volumes added: V1 = V2 = 2.5 L of 40 % and water. Slopes of V1 s / (V1 + V2): 0.5 per unit
+// of strength; 0.00004 per ml of either; each measure off by 5 + 0.025 x 2500 = 67.5 ml.
+test("spirit and water half and half, by hand", () => {
+  const spec = unwashed({ ...PUNCH, lines: [lineOf("vodka-40", 50), lineOf("water", 50)] });
+  const plan = planFor(spec, {
+    by: "stock",
+    ingredientId: "water",
+    amount: { value: 2500, unit: "ml" },
+  });
+  const { mixed } = stageStrengths(plan);
+  const byHand = Math.hypot(0.5 * 0.003, 0.00004 * 67.5, 0.00004 * 67.5);
+  expect(Math.abs(half(mixed) / byHand - 1)).toBeLessThan(0.04);
+});
+
+test("the same bottle in punch and top-up is off once: splitting a line changes little", () => {
+  const together: Spec = {
+    ...PUNCH,
+    lines: [lineOf("brandy-40", 40, "ml", 0.25), lineOf("lemon-juice", 20)],
+  };
+  const apart: Spec = {
+    ...PUNCH,
+    lines: [lineOf("brandy-40", 30), lineOf("brandy-40", 10, "ml", 1), lineOf("lemon-juice", 20)],
+  };
+  const size = { by: "volume", volume: 5000 } as const;
+  const [a, b] = [together, apart].map((spec) => stageStrengths(planFor(spec, size)).final);
+  expect(half(a ?? { low: 0, high: 0 })).toBeCloseTo(half(b ?? { low: 9, high: 0 }), 9);
+});
+
+test("each stage's range lies around its own strength", () => {
+  const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
+  const { mixed, washed, final, glass } = stageStrengths(plan);
+  expect(mixed.strength).toBeCloseTo(strengthOf(plan.mixed), 12);
+  expect(washed?.strength).toBeCloseTo(strengthOf(plan.washed ?? plan.mixed), 12);
+  expect(final.strength).toBeCloseTo(strengthOf(plan.final), 12);
+  expect(glass.strength).toBeCloseTo(strengthOf(plan.served), 6);
+  for (const one of [mixed, washed, final, glass]) {
+    expect(half(one ?? { low: 0, high: 0 })).toBeGreaterThan(0.001);
+    expect(half(one ?? { low: 0, high: 9 })).toBeLessThan(0.02);
+  }
+});
+
+test("a fixed top-up that meets an unknown yield is less sure than one that follows it", () => {
+  const lines = [
+    lineOf("pot-still-rum-57", 40, "ml", 0.5),
+    lineOf("lemon-juice", 20),
+    lineOf("black-tea", 60),
+  ];
+  const at = (topUp: Spec["topUp"]) =>
+    half(
+      stageStrengths(
+        planFor(
+          {
+            ...PUNCH,
+            lines,
+            topUp,
+            wash: { dairyId: "milk-whole", ratio: 0.5, order: "punch-into-milk", filters: 2 },
+          },
+          { by: "volume", volume: 5000 },
+        ),
+      ).final,
+    );
+  expect(at({ rule: "fixed" })).toBeGreaterThan(at({ rule: "proportion" }));
+});
+
+test("water measured into the glass is surer than water off the ice; a straight pour is its bottle", () => {
+  const at = (serve: Partial<Spec["serve"]>) =>
+    stageStrengths(
+      planFor({ ...PUNCH, serve: { ...PUNCH.serve, ...serve } }, { by: "volume", volume: 5000 }),
+    );
+  expect(half(at({ dilution: 0.25 }).glass)).toBeLessThan(half(at({}).glass));
+  const straight = at({ method: "straight" });
+  expect(half(straight.glass)).toBeCloseTo(half(straight.final), 6);
+});
+
+test("sugar, leaves and neutral alcohol are no obstacle", () => {
+  const pure = fromCupboard("neutral-96", { strength: 1 });
+  const leaf = dryOf("leaf", { absorbs: 3 });
+  const lines = [
+    lineOf("neutral-96", 30),
+    lineOf("white-sugar", 10, "g"),
+    lineOf("leaf", 1, "g"),
+    lineOf("lemon-juice", 20),
+  ];
+  const plan = planFor(
+    { ...PUNCH, lines },
+    { by: "volume", volume: 5000 },
+    cupboardWith(pure, leaf),
+  );
+  expect(half(stageStrengths(plan).mixed)).toBeGreaterThan(0);
+});
+
+test("a wider label never makes a narrower range", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.05, max: 0.9, noNaN: true }), (strength) => {
+      const at = (kind: "spirit" | "wine") => {
+        const shelf = cupboardWith(fromCupboard("brandy-40", { strength, kind }));
+        return half(stageStrengths(planFor(PUNCH, { by: "volume", volume: 3000 }, shelf)).final);
+      };
+      expect(at("wine")).toBeGreaterThan(at("spirit"));
+    }),
+    { numRuns: 15 },
+  );
+});
+
+test("a plan without its ingredients is a fault of ours", () => {
+  const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
+  expect(() => stageStrengths({ ...plan, ingredients: [] })).toThrow(RangeError);
+});

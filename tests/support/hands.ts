@@ -1,0 +1,96 @@
+import type { CDPSession, Locator, Page } from "playwright-core";
+import { HOLD_FOR, LEAST_CONTACT, QUIET_AFTER_ACTION } from "../../app/parts/press-rules.ts";
+
+/** A place on the glass, CSS px. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Fingers, or water, on the glass of a phone. */
+export interface Hands {
+  /** Lays a finger on a control for just long enough to count. */
+  readonly tap: (control: Locator) => Promise<void>;
+  /** Lays a finger on a control for as long as a hold takes. */
+  readonly hold: (control: Locator) => Promise<void>;
+  /** The same in real time: the finger is lifted only once the control has filled and acted. */
+  readonly holdTruly: (control: Locator) => Promise<void>;
+  /** Contacts that begin and end together, so many ms later; `after` the ones before, ms. */
+  readonly touch: (places: readonly Place[], lasts: number, after?: number) => Promise<void>;
+}
+
+/** A little longer than a rule asks for. */
+const SURELY = 1.1;
+
+/** The middle of a control that nothing lies over: a finger cannot press what is covered. */
+export async function placeOf(control: Locator): Promise<Place> {
+  await control.evaluate((one) => one.scrollIntoView({ block: "center" }));
+  const box = await control.boundingBox();
+  if (box === null) throw new RangeError(`expected ${control} on the screen`);
+  const place = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const over = await control.evaluate((one, { x, y }) => {
+    const top = document.elementFromPoint(x, y);
+    return one.contains(top) ? undefined : (top?.outerHTML ?? "the edge of the screen");
+  }, place);
+  if (over !== undefined) throw new RangeError(`${control} lies under ${over.slice(0, 200)}`);
+  return place;
+}
+
+/**
+ * Touches with stamps of their own, epoch ms: a hold need not be waited for, and no result hangs
+ * on how busy the machine is.
+ */
+class Fingers {
+  readonly #glass: CDPSession;
+  #last = 0;
+
+  constructor(glass: CDPSession) {
+    this.#glass = glass;
+  }
+
+  /** The moment of the next contact. */
+  next(after: number): number {
+    return Math.max(Date.now(), this.#last + after);
+  }
+
+  async down(places: readonly Place[], at: number): Promise<void> {
+    const touchPoints = places.map((place, id) => ({ ...place, id }));
+    await this.#send("touchStart", touchPoints, at);
+  }
+
+  async up(at: number): Promise<void> {
+    await this.#send("touchEnd", [], at);
+  }
+
+  async #send(type: "touchStart" | "touchEnd", touchPoints: Place[], at: number): Promise<void> {
+    this.#last = at;
+    await this.#glass.send("Input.dispatchTouchEvent", { type, touchPoints, timestamp: at / 1000 });
+  }
+}
+
+/** Puts hands on the glass of a page. */
+export async function handsOn(page: Page): Promise<Hands> {
+  const fingers = new Fingers(await page.context().newCDPSession(page));
+  const touch: Hands["touch"] = async (places, lasts, after = QUIET_AFTER_ACTION * SURELY) => {
+    const at = fingers.next(after);
+    await fingers.down(places, at);
+    await fingers.up(at + lasts);
+  };
+  return {
+    touch,
+    tap: async (control) => touch([await placeOf(control)], LEAST_CONTACT * SURELY),
+    hold: async (control) => touch([await placeOf(control)], HOLD_FOR * SURELY),
+    holdTruly: async (control) => {
+      const button = await control.elementHandle();
+      const at = fingers.next(QUIET_AFTER_ACTION * SURELY);
+      // The fill is drawn in real time, so the contact must begin in it.
+      await page.waitForTimeout(Math.max(0, at - Date.now()));
+      await fingers.down([await placeOf(control)], Date.now());
+      await page.waitForFunction(
+        (one) => !one?.isConnected || one.getAttribute("data-pressing") === "false",
+        button,
+      );
+      await fingers.up(Date.now());
+    },
+  };
+}
