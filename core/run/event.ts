@@ -1,0 +1,95 @@
+import * as z from "zod/mini";
+import { LOOKS, procedureSchema, READING_KEYS } from "../method/procedure.ts";
+import { planSchema } from "../spec/plan.ts";
+
+/** More than any vessel holds, ml: what an event may carry. */
+export const MOST_AMOUNT = 10_000_000;
+
+const id = z.string().check(z.minLength(1), z.maxLength(80));
+const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
+const amount = z.number().check(z.gte(0), z.lte(MOST_AMOUNT));
+const words = z.string().check(z.maxLength(2000));
+
+/** What else may watch a wait: the phone's own clock, a person, the writing on the vessel. */
+export const WATCHERS = ["phone-clock", "person", "vessel"] as const;
+
+/** Units a reading may carry. */
+export const READING_UNITS = ["ml", "g", "degC", "count"] as const;
+
+const readingFields = {
+  what: z.enum(READING_KEYS),
+  value: z.number().check(z.gte(-50), z.lte(MOST_AMOUNT)),
+  unit: z.enum(READING_UNITS),
+};
+
+/** Bottles of one size that were filled. */
+export const bottlesSchema = z.object({
+  count: z.number().check(z.int(), z.gte(1), z.lte(10_000)),
+  size: z.number().check(z.gt(0), z.lte(100_000)),
+});
+
+const body = <Type extends string, Shape extends z.core.$ZodShape>(type: Type, shape: Shape) =>
+  z.object({ type: z.literal(type), ...shape });
+
+const DRAFTS = [
+  body("run.started", {
+    /** What the barback writes on the vessel. */
+    batch: z.string().check(z.minLength(1), z.maxLength(40)),
+    plan: planSchema,
+    procedure: procedureSchema,
+    appVersion: z.string().check(z.maxLength(60)),
+  }),
+  /** A visit is one passage through a step: "re-pour#2" is the second re-pour. */
+  body("step.started", { visit: id, step: id }),
+  body("step.finished", { visit: id }),
+  /** One ingredient has gone into the vessel. */
+  body("line.poured", { visit: id, line: id }),
+  body("reading.logged", { visit: id, ...readingFields }),
+  body("look.noted", { visit: id, look: z.enum(LOOKS) }),
+  body("run.repoured", { visit: id, ml: amount }),
+  body("yield.logged", { visit: id, ml: amount }),
+  body("topup.poured", { visit: id, ml: amount, advised: amount, planned: amount }),
+  body("alarm.heard", { visit: id, dueAt: moment }),
+  /** Somebody said that another alarm also watches this wait. */
+  body("alarm.handed", { visit: id, dueAt: moment, to: z.enum(WATCHERS) }),
+  body("due.moved", { visit: id, dueAt: moment }),
+  body("note.added", { text: words }),
+  body("clock.shifted", { byMs: z.number().check(z.int()), keepElapsed: z.boolean() }),
+  body("event.undone", { undoes: id }),
+  body("run.bottled", { visit: id, bottles: z.array(bottlesSchema), useBy: moment }),
+  body("run.abandoned", { reason: words }),
+] as const;
+
+/** What happened, before it is stamped with an id and a time. */
+export const draftSchema = z.discriminatedUnion("type", DRAFTS);
+
+/** The stamp that every event carries. */
+export const stampSchema = z.object({
+  id,
+  runId: id,
+  /** The phone that logged it. */
+  device: id,
+  /** Groups the events of one tap, so that one undo takes back all of them. */
+  act: id,
+  /** Wall clock, epoch ms. */
+  at: moment,
+  hlc: z.object({ ms: moment, n: z.number().check(z.int(), z.gte(0)) }),
+  /** Version of the event's shape. */
+  v: z.literal(1),
+});
+
+/** An event of a run: stamped, immutable. */
+export const eventSchema = z.intersection(stampSchema, draftSchema);
+
+/** What happened, before it is stamped. */
+export type Draft = Readonly<z.infer<typeof draftSchema>>;
+/** The stamp of an event. */
+export type Stamp = Readonly<z.infer<typeof stampSchema>>;
+/** An event of a run. */
+export type RunEvent = Stamp & Draft;
+/** Unit of a reading. */
+export type ReadingUnit = (typeof READING_UNITS)[number];
+/** What else watches a wait. */
+export type OtherWatch = (typeof WATCHERS)[number];
+/** Bottles of one size. */
+export type Bottles = Readonly<z.infer<typeof bottlesSchema>>;

@@ -1,0 +1,202 @@
+import { stepOf } from "../method/procedure.ts";
+import type { Draft, RunEvent, Stamp } from "./event.ts";
+import { mergeEvents, undoneActs } from "./order.ts";
+import type { Bottled, LinePoured, Reading, RePour, Run, Seen, TopUpPoured, Visit } from "./run.ts";
+
+type EventOf<Type extends Draft["type"]> = Stamp & Extract<Draft, { type: Type }>;
+
+/** What a run keeps in the order it was said. */
+interface Lists {
+  readonly poured: LinePoured[];
+  readonly readings: Reading[];
+  readonly looks: Seen[];
+  readonly rePours: RePour[];
+  readonly yields: Run["yields"][number][];
+  readonly topUps: TopUpPoured[];
+  readonly bottlings: Bottled[];
+  readonly notes: Run["notes"][number][];
+}
+
+const noLists = (): Lists => ({
+  poured: [],
+  readings: [],
+  looks: [],
+  rePours: [],
+  yields: [],
+  topUps: [],
+  bottlings: [],
+  notes: [],
+});
+
+const listsOf = (run: Run): Lists => ({
+  poured: [...run.poured],
+  readings: [...run.readings],
+  looks: [...run.looks],
+  rePours: [...run.rePours],
+  yields: [...run.yields],
+  topUps: [...run.topUps],
+  bottlings: [...run.bottlings],
+  notes: [...run.notes],
+});
+
+function started(event: EventOf<"run.started">): Run {
+  return {
+    id: event.runId,
+    batch: event.batch,
+    plan: event.plan,
+    procedure: event.procedure,
+    appVersion: event.appVersion,
+    startedAt: event.at,
+    visits: [],
+    ...noLists(),
+  };
+}
+
+const withVisit = (run: Run, key: string, change: (visit: Visit) => Visit): Run => ({
+  ...run,
+  visits: run.visits.map((visit) => (visit.key === key ? change(visit) : visit)),
+});
+
+/** A visit that two phones both started began when the first of them did. */
+function stepStarted(run: Run, event: EventOf<"step.started">): Run {
+  if (run.visits.some((visit) => visit.key === event.visit)) return run;
+  const known = run.procedure.steps.some((step) => step.id === event.step);
+  if (!known) return run;
+  const wait = stepOf(run.procedure, event.step).waitFor;
+  const visit: Visit = {
+    key: event.visit,
+    step: event.step,
+    startedAt: event.at,
+    ...(wait === undefined ? {} : { dueAt: event.at + wait }),
+  };
+  return { ...run, visits: [...run.visits, visit] };
+}
+
+/** Elapsed time is kept by moving every open wait along with the clock. */
+function clockShifted(run: Run, event: EventOf<"clock.shifted">): Run {
+  if (!event.keepElapsed) return run;
+  const moved = (visit: Visit): Visit =>
+    visit.finishedAt !== undefined
+      ? visit
+      : {
+          ...visit,
+          startedAt: visit.startedAt + event.byMs,
+          ...(visit.dueAt === undefined ? {} : { dueAt: visit.dueAt + event.byMs }),
+          // What was told to another clock stays: that clock rings when it was told to.
+          ...(visit.heardAt === undefined ? {} : { heardAt: visit.heardAt + event.byMs }),
+        };
+  return { ...run, visits: run.visits.map(moved) };
+}
+
+function waitChanged(run: Run, event: EventOf<"alarm.heard" | "alarm.handed" | "due.moved">): Run {
+  return withVisit(run, event.visit, (visit) => {
+    switch (event.type) {
+      case "alarm.heard":
+        return { ...visit, heardAt: Math.max(visit.heardAt ?? 0, event.at) };
+      case "alarm.handed":
+        return { ...visit, handed: { to: event.to, dueAt: event.dueAt } };
+      case "due.moved":
+        return { ...visit, dueAt: event.dueAt };
+    }
+  });
+}
+
+const said = ({ id, act, device, at, visit }: Stamp & { readonly visit: string }) => ({
+  id,
+  act,
+  device,
+  at,
+  visit,
+});
+
+/** Notes what was said; false where an event says nothing that is kept in a list. */
+function keep(lists: Lists, event: RunEvent): boolean {
+  switch (event.type) {
+    case "line.poured":
+      lists.poured.push({ ...said(event), line: event.line });
+      return true;
+    case "reading.logged": {
+      const { what, value, unit } = event;
+      lists.readings.push({ ...said(event), what, value, unit });
+      return true;
+    }
+    case "look.noted":
+      lists.looks.push({ ...said(event), look: event.look });
+      return true;
+    case "run.repoured":
+      lists.rePours.push({ ...said(event), ml: event.ml });
+      return true;
+    case "yield.logged":
+      lists.yields.push({ ...said(event), ml: event.ml });
+      return true;
+    case "topup.poured": {
+      const { ml, advised, planned } = event;
+      lists.topUps.push({ ...said(event), ml, advised, planned });
+      return true;
+    }
+    case "run.bottled":
+      lists.bottlings.push({ ...said(event), bottles: event.bottles, useBy: event.useBy });
+      return true;
+    case "note.added":
+      lists.notes.push({ at: event.at, text: event.text });
+      return true;
+    default:
+      return false;
+  }
+}
+
+/**
+ * What a run is after one more event.
+ *
+ * @param run - nothing before `run.started`
+ * @param event - the next in the common order, not undone
+ * @returns a run of its own; nothing while its start is unknown
+ */
+export function applyEvent(run: Run | undefined, event: RunEvent): Run | undefined {
+  if (run === undefined) return event.type === "run.started" ? started(event) : undefined;
+  switch (event.type) {
+    case "run.started":
+    case "event.undone":
+      return run;
+    case "step.started":
+      return stepStarted(run, event);
+    case "step.finished":
+      return withVisit(run, event.visit, (visit) => ({
+        ...visit,
+        // Two phones that both finish it: the first did. A clock put back leaves no negative wait.
+        finishedAt: Math.max(visit.startedAt, Math.min(visit.finishedAt ?? event.at, event.at)),
+      }));
+    case "alarm.heard":
+    case "alarm.handed":
+    case "due.moved":
+      return waitChanged(run, event);
+    case "clock.shifted":
+      return clockShifted(run, event);
+    case "run.abandoned":
+      return { ...run, abandoned: { at: event.at, reason: event.reason } };
+    default: {
+      const lists = listsOf(run);
+      keep(lists, event);
+      return { ...run, ...lists };
+    }
+  }
+}
+
+/**
+ * The run that a set of events tells of: pure, and the same whatever order they arrived in.
+ *
+ * @param events - of one run, in any order, repeats allowed
+ * @returns nothing while its start is unknown
+ */
+export function foldRun(events: readonly RunEvent[]): Run | undefined {
+  const ordered = mergeEvents(events, []);
+  const undone = undoneActs(ordered);
+  // Lists grow in place here: copying them for each event would cost the square of a long log.
+  const lists = noLists();
+  let run: Run | undefined;
+  for (const event of ordered) {
+    if (undone.has(event.act)) continue;
+    if (run === undefined || !keep(lists, event)) run = applyEvent(run, event);
+  }
+  return run === undefined ? undefined : { ...run, ...lists };
+}

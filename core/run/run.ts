@@ -1,0 +1,133 @@
+import type { Look, Procedure, ReadingKey, Step } from "../method/procedure.ts";
+import { stepOf } from "../method/procedure.ts";
+import type { Plan } from "../spec/plan.ts";
+import type { Bottles, OtherWatch, ReadingUnit } from "./event.ts";
+
+/** One passage through a step. Times in epoch ms. */
+export interface Visit {
+  readonly key: string;
+  readonly step: string;
+  readonly startedAt: number;
+  readonly finishedAt?: number;
+  /** When a timed wait ends or a watched wait first asks; absent where nothing is waited for. */
+  readonly dueAt?: number;
+  /** What else watches this wait, and the due time it was told. */
+  readonly handed?: { readonly to: OtherWatch; readonly dueAt: number };
+  /** The latest moment somebody answered its alarm. */
+  readonly heardAt?: number;
+}
+
+/** Something measured or said, by whom, and when. */
+interface Said {
+  readonly id: string;
+  readonly act: string;
+  readonly device: string;
+  readonly at: number;
+  readonly visit: string;
+}
+
+/** A measured volume, mass, temperature or count. */
+export interface Reading extends Said {
+  readonly what: ReadingKey;
+  readonly value: number;
+  readonly unit: ReadingUnit;
+}
+
+/** What was seen. */
+export interface Seen extends Said {
+  readonly look: Look;
+}
+
+/** A cloudy run poured back over the curd, ml. */
+export interface RePour extends Said {
+  readonly ml: number;
+}
+
+/** An ingredient that has gone into the vessel. */
+export interface LinePoured extends Said {
+  readonly line: string;
+}
+
+/** Held-back spirit poured into the yield, beside what was advised and what was planned, ml. */
+export interface TopUpPoured extends Said {
+  readonly ml: number;
+  readonly advised: number;
+  readonly planned: number;
+}
+
+/** What was bottled, and until when it is kept. */
+export interface Bottled extends Said {
+  readonly bottles: readonly Bottles[];
+  readonly useBy: number;
+}
+
+/** A batch being made, as its log tells it. */
+export interface Run {
+  readonly id: string;
+  readonly batch: string;
+  readonly plan: Plan;
+  readonly procedure: Procedure;
+  readonly appVersion: string;
+  readonly startedAt: number;
+  readonly visits: readonly Visit[];
+  readonly poured: readonly LinePoured[];
+  readonly readings: readonly Reading[];
+  readonly looks: readonly Seen[];
+  readonly rePours: readonly RePour[];
+  readonly yields: readonly (Said & { readonly ml: number })[];
+  readonly topUps: readonly TopUpPoured[];
+  readonly bottlings: readonly Bottled[];
+  readonly notes: readonly { readonly at: number; readonly text: string }[];
+  readonly abandoned?: { readonly at: number; readonly reason: string };
+}
+
+/**
+ * Whether the work has gone past a visit that nobody finished: phones that saw different things in
+ * the same glass went different ways, and the other way was walked on.
+ */
+function leftBehind(run: Run, at: number): boolean {
+  const place = (visit: Visit | undefined): number =>
+    run.procedure.steps.findIndex((step) => step.id === visit?.step);
+  const here = place(run.visits[at]);
+  return run.visits.some(
+    (later, index) => index > at && later.finishedAt !== undefined && place(later) >= here,
+  );
+}
+
+/**
+ * The visit being worked on: the last one started that is not finished.
+ *
+ * @returns nothing once the last step is finished
+ */
+export function openVisit(run: Run): Visit | undefined {
+  return run.visits.findLast((visit, at) => visit.finishedAt === undefined && !leftBehind(run, at));
+}
+
+/**
+ * The step a visit passes through.
+ *
+ * @throws RangeError when the run's procedure has no such step
+ */
+export const stepOfVisit = (run: Run, visit: Visit): Step => stepOf(run.procedure, visit.step);
+
+/** How the run ended, where it has. */
+export type Ending = { readonly how: "finished" | "abandoned"; readonly at: number };
+
+/**
+ * How and when a run ended.
+ *
+ * @returns nothing while it is being made
+ */
+export function endingOf(run: Run): Ending | undefined {
+  if (run.abandoned !== undefined) return { how: "abandoned", at: run.abandoned.at };
+  // A start that came alone, its first step still on the way from the other phone, ends nothing.
+  if (run.visits.length === 0 || openVisit(run) !== undefined) return undefined;
+  return { how: "finished", at: Math.max(...run.visits.map((one) => one.finishedAt ?? 0)) };
+}
+
+/** The latest answer to a single question; earlier ones of the same phone are corrected by it. */
+export const measuredYield = (run: Run): number | undefined => run.yields.at(-1)?.ml;
+/** What was bottled, where it was. */
+export const bottledOf = (run: Run): Bottled | undefined => run.bottlings.at(-1);
+/** The spirit poured after the wash, where it was. */
+export const topUpOf = (run: Run): TopUpPoured | undefined => run.topUps.at(-1);

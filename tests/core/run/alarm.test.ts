@@ -1,0 +1,198 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { alarmsOf, ringingAlarms } from "../../../core/run/alarm.ts";
+import { foldRun } from "../../../core/run/fold.ts";
+import { openVisit, type Run } from "../../../core/run/run.ts";
+import { anyTurns, play } from "../../support/any-order.ts";
+import { planOf, TestBench } from "../../support/run-events.ts";
+import { finishOpenStep } from "../../support/wash-walk.ts";
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const plan = planOf();
+
+function runOf(bench: TestBench): Run {
+  const { run } = bench;
+  if (run === undefined) throw new RangeError("the bench must have a run");
+  return run;
+}
+
+/** A bench whose work has come to a step. */
+function at(step: string, runId = "run-1"): TestBench {
+  const bench = new TestBench(1_000_000_000_000, "phone-a", runId);
+  bench.start(plan);
+  while (openVisit(runOf(bench))?.step !== step) {
+    const order = finishOpenStep(runOf(bench));
+    if (order === undefined) throw new RangeError(`the wash has no step ${step}`);
+    expect(bench.order(order)).toBeUndefined();
+    bench.now += MINUTE;
+  }
+  bench.now -= MINUTE;
+  return bench;
+}
+
+const due = (bench: TestBench): number | undefined => alarmsOf(runOf(bench))[0]?.dueAt;
+
+function hear(bench: TestBench, visit = openVisit(runOf(bench))?.key ?? ""): void {
+  expect(bench.order({ type: "hear-alarm", visit, dueAt: due(bench) ?? 0 })).toBeUndefined();
+}
+
+// Waits and how often they ask again: core/method/dairy-wash.ts, common practice.
+test.each([
+  ["curdle", "do", HOUR, 15 * MINUTE],
+  ["first-pass", "look", MINUTE, MINUTE],
+  ["check-clear", "look", MINUTE, MINUTE],
+  ["slow-drip", "look", 30 * MINUTE, HOUR],
+] as const)(
+  "%s asks to %s when it is due, and again after each answer",
+  (step, kind, wait, again) => {
+    const bench = at(step);
+    const begun = bench.now;
+    const visit = `${step}#1`;
+    expect(alarmsOf(runOf(bench))).toEqual([{ runId: "run-1", visit, kind, dueAt: begun + wait }]);
+    bench.now = begun + wait + 7 * MINUTE;
+    hear(bench);
+    expect(due(bench)).toBe(bench.now + again);
+    bench.now += 3 * again;
+    hear(bench);
+    expect(due(bench)).toBe(bench.now + again);
+  },
+);
+
+test.each(["build", "milk", "pour", "wet-filter", "yield", "top-up", "bottle", "label"])(
+  "nobody is called to %s: it waits for hands",
+  (step) => {
+    expect(alarmsOf(runOf(at(step)))).toEqual([]);
+  },
+);
+
+test("an answer before it is due does not silence it", () => {
+  const bench = at("curdle");
+  const before = due(bench);
+  bench.now += HOUR - 1;
+  hear(bench);
+  expect(due(bench)).toBe(before);
+  bench.now += 1;
+  hear(bench);
+  expect(due(bench)).toBe((before ?? 0) + 15 * MINUTE);
+});
+
+test("a wait that asks only once is silent after the answer", () => {
+  const bench = at("curdle");
+  const { events } = bench;
+  bench.events = events.map((event) =>
+    event.type === "run.started"
+      ? {
+          ...event,
+          procedure: {
+            ...event.procedure,
+            steps: event.procedure.steps.map(({ askEvery: _, ...step }) => step),
+          },
+        }
+      : event,
+  );
+  bench.now += HOUR;
+  hear(bench);
+  expect(alarmsOf(runOf(bench))).toEqual([]);
+});
+
+test("a moved deadline rings when it was moved to, also after it had been heard", () => {
+  const bench = at("slow-drip");
+  bench.now += HOUR;
+  hear(bench);
+  const dueAt = bench.now + 20 * MINUTE;
+  bench.order({ type: "move-due", visit: "slow-drip#1", dueAt });
+  expect(due(bench)).toBe(dueAt);
+});
+
+test("an alarm handed to the phone's own clock rings here all the same, and is known", () => {
+  const bench = at("curdle");
+  const dueAt = due(bench) ?? 0;
+  bench.order({ type: "hand-alarm", visit: "curdle#1", dueAt, to: "phone-clock" });
+  expect(openVisit(runOf(bench))?.handed).toEqual({ to: "phone-clock", dueAt });
+  expect(due(bench)).toBe(dueAt);
+});
+
+test("finishing the step, early or late, ends its alarm; so does the end of the run", () => {
+  for (const wait of [1, 5 * HOUR]) {
+    const bench = at("curdle");
+    bench.now += wait;
+    expect(bench.order({ type: "finish-step", visit: "curdle#1" })).toBeUndefined();
+    expect(alarmsOf(runOf(bench))).toEqual([]);
+  }
+  const dropped = at("curdle");
+  dropped.order({ type: "abandon", reason: "dropped" });
+  expect(alarmsOf(runOf(dropped))).toEqual([]);
+  dropped.order({ type: "undo", act: dropped.lastAct });
+  expect(alarmsOf(runOf(dropped))).toHaveLength(1);
+});
+
+test.each([HOUR, -HOUR])("a clock moved by %s ms keeps the wait as long, heard or not", (byMs) => {
+  const bench = at("curdle");
+  const before = due(bench) ?? 0;
+  bench.now += byMs + MINUTE;
+  bench.order({ type: "shift-clock", byMs, keepElapsed: true });
+  expect(due(bench)).toBe(before + byMs);
+  bench.now = before + byMs + MINUTE;
+  hear(bench);
+  const next = due(bench) ?? 0;
+  expect(next).toBe(bench.now + 15 * MINUTE);
+  bench.now += byMs;
+  bench.order({ type: "shift-clock", byMs, keepElapsed: true });
+  expect(due(bench)).toBe(next + byMs);
+});
+
+test("a clock that was put back does not delay the waits begun after it", () => {
+  const bench = at("pour");
+  bench.now -= 24 * HOUR;
+  bench.order({ type: "shift-clock", byMs: -24 * HOUR, keepElapsed: true });
+  bench.order({ type: "finish-step", visit: "pour#1" });
+  expect(due(bench)).toBe(bench.now + HOUR);
+});
+
+test("what rings: due by now, the longest overdue first, then by run", () => {
+  const late = at("curdle", "run-b");
+  const twin = at("curdle", "run-a");
+  const later = at("slow-drip", "run-c");
+  const runs = [later, late, twin].map(runOf);
+  const first = due(late) ?? 0;
+  expect(ringingAlarms(runs, first - 1).map((one) => one.runId)).not.toContain("run-b");
+  const ringing = ringingAlarms(runs, first + HOUR);
+  expect(ringing.map((one) => one.runId)).toEqual(["run-c", "run-a", "run-b"]);
+  expect(ringingAlarms([...runs].reverse(), first + HOUR)).toEqual(ringing);
+  expect(ringingAlarms([], first)).toEqual([]);
+});
+
+test("property: never before it is due, and due until it is heard, whatever else happens", () => {
+  fc.assert(
+    fc.property(anyTurns(12), fc.nat({ max: 40 * 24 * 60 }), (turns, minutes) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      play(bench, turns, () => {
+        const run = runOf(bench);
+        const visit = openVisit(run);
+        for (const alarm of alarmsOf(run)) {
+          expect(alarm.visit).toBe(visit?.key);
+          expect(alarm.dueAt).toBeGreaterThanOrEqual(visit?.dueAt ?? 0);
+          expect(ringingAlarms([run], alarm.dueAt - 1)).toEqual([]);
+          expect(ringingAlarms([run], alarm.dueAt + minutes * MINUTE)).toEqual([alarm]);
+        }
+      });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("property: after a reload the same alarms are due at the same moments", () => {
+  fc.assert(
+    fc.property(anyTurns(12), (turns) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      play(bench, turns);
+      const stored = JSON.parse(JSON.stringify(bench.events));
+      const again = foldRun(stored);
+      expect(again && alarmsOf(again)).toEqual(alarmsOf(runOf(bench)));
+    }),
+    { numRuns: 60 },
+  );
+});

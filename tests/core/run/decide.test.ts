@@ -1,0 +1,264 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
+import type { Procedure, Step } from "../../../core/method/procedure.ts";
+import { type Command, decide, type RunRefusal } from "../../../core/run/decide.ts";
+import { eventSchema } from "../../../core/run/event.ts";
+import { endingOf, openVisit, type Run } from "../../../core/run/run.ts";
+import { anyTurns, play } from "../../support/any-order.ts";
+import { planOf, TestBench } from "../../support/run-events.ts";
+import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
+
+const HOUR = 3_600_000;
+const plan = planOf();
+
+function runOf(bench: TestBench): Run {
+  const { run } = bench;
+  if (run === undefined) throw new RangeError("the bench must have a run");
+  return run;
+}
+
+/** A bench whose work has come to a step, or to the end. */
+function at(step?: string): TestBench {
+  const bench = new TestBench();
+  bench.start(plan);
+  for (let turn = 0; turn < 40 && openVisit(runOf(bench))?.step !== step; turn += 1) {
+    const order = finishOpenStep(runOf(bench));
+    if (order !== undefined) expect(bench.order(order)).toBeUndefined();
+    bench.now += 60_000;
+  }
+  expect(openVisit(runOf(bench))?.step).toBe(step);
+  return bench;
+}
+
+const start = (rest: object = {}): Command => ({
+  type: "start-run",
+  batch: "TW-0101",
+  plan,
+  procedure: DAIRY_WASH,
+  appVersion: "0",
+  ...rest,
+});
+
+const finish = (visit: string, rest: object = {}): Command => ({
+  type: "finish-step",
+  visit,
+  ...rest,
+});
+
+/** Every refusal there is, each with orders that come to it. */
+const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Command])[]>> = {
+  "run-already-started": [
+    [at("build"), start()],
+    [at(), start()],
+  ],
+  "run-not-started": [
+    [new TestBench(), finish("build#1")],
+    [new TestBench(), { type: "add-note", text: "early" }],
+    [new TestBench(), { type: "undo", act: "none" }],
+  ],
+  "run-ended": [
+    [at(), finish("label#1")],
+    [at(), { type: "hear-alarm", visit: "curdle#1", dueAt: 0 }],
+    [at(), { type: "abandon", reason: "too late" }],
+    [at(), { type: "shift-clock", byMs: 1000, keepElapsed: true }],
+    [at(), { type: "log-reading", visit: "yield#1", what: "collected", value: 1, unit: "ml" }],
+  ],
+  "step-not-open": [
+    [at("milk"), finish("build#1")],
+    [at("milk"), finish("nowhere#1")],
+    [at("milk"), { type: "pour-line", visit: "build#1", line: "lemon" }],
+    [at("pour"), { type: "hear-alarm", visit: "curdle#1", dueAt: 0 }],
+    [at("pour"), { type: "hand-alarm", visit: "curdle#1", dueAt: 0, to: "vessel" }],
+    [at("pour"), { type: "move-due", visit: "curdle#1", dueAt: 0 }],
+    [at("pour"), { type: "log-reading", visit: "drip#1", what: "collected", value: 1, unit: "ml" }],
+  ],
+  "reading-missing": [
+    [at("milk"), finish("milk#1")],
+    [at("yield"), finish("yield#1", { answer: { of: "milk", ml: 1000 } })],
+    [at("bottle"), finish("bottle#1", { answer: { of: "yield", ml: 1000 } })],
+  ],
+  "look-missing": [[at("check-clear"), finish("check-clear#1")]],
+  "reading-not-a-number": [
+    [at("milk"), finish("milk#1", { answer: { of: "milk", ml: Number.NaN } })],
+    [
+      at("pour"),
+      { type: "log-reading", visit: "pour#1", what: "temperature", value: -51, unit: "degC" },
+    ],
+    [
+      at("pour"),
+      {
+        type: "log-reading",
+        visit: "pour#1",
+        what: "temperature",
+        value: Number.NaN,
+        unit: "degC",
+      },
+    ],
+  ],
+  "reading-above-poured": [
+    [at("re-pour"), finish("re-pour#1", { answer: { of: "cloudy-run", ml: 6000 } })],
+    [
+      at("slow-drip"),
+      { type: "log-reading", visit: "slow-drip#1", what: "collected", value: 44_000, unit: "ml" },
+    ],
+  ],
+  "no-bottles": [
+    [at("bottle"), finish("bottle#1", { answer: { of: "bottled", bottles: [], useBy: 0 } })],
+  ],
+  "note-empty": [[at("pour"), { type: "add-note", text: " \n " }]],
+  "undo-later-first": [[at("pour"), { type: "undo", act: at("pour").events[2]?.act ?? "" }]],
+  "nothing-to-undo": [[at("pour"), { type: "undo", act: at("pour").events[0]?.act ?? "" }]],
+  "order-does-not-fit": [
+    [at("build"), finish("build#1", { answer: { of: "milk", ml: 1000 } })],
+    [at("build"), { type: "pour-line", visit: "build#1", line: "none" }],
+    [at("build"), { type: "add-note", text: "x".repeat(2001) }],
+    [at("build"), { type: "abandon", reason: "x".repeat(2001) }],
+    [at("build"), { type: "shift-clock", byMs: 0.5, keepElapsed: true }],
+    [at("curdle"), { type: "move-due", visit: "curdle#1", dueAt: Number.NaN }],
+    [
+      at("bottle"),
+      finish("bottle#1", {
+        answer: { of: "bottled", bottles: [{ count: 1, size: 700 }], useBy: Number.NaN },
+      }),
+    ],
+    [new TestBench(), start({ batch: "" })],
+    [new TestBench(), start({ batch: "x".repeat(41) })],
+  ],
+};
+
+test.each(
+  Object.entries(REFUSALS).flatMap(([refusal, cases]) =>
+    cases.map(([bench, order]) => [refusal, order.type, bench, order] as const),
+  ),
+)("%s: %s is refused and changes nothing", (refusal, _, bench, order) => {
+  const { events } = bench;
+  expect(bench.order(order)).toBe(refusal);
+  expect(bench.events).toBe(events);
+});
+
+test("a run starts with its plan, its procedure and its first step", () => {
+  const decision = decide([], undefined, start());
+  const [started, step, ...rest] = decision.ok ? decision.value : [];
+  expect(started).toMatchObject({ type: "run.started", batch: "TW-0101", plan });
+  expect(step).toEqual({ type: "step.started", visit: "build#1", step: "build" });
+  expect(rest).toEqual([]);
+  expect(() => decide([], undefined, start({ procedure: { ...DAIRY_WASH, steps: [] } }))).toThrow(
+    new RangeError("a procedure must have a step"),
+  );
+});
+
+test("one act says all: what was measured, that the step is done, what comes next", () => {
+  const bench = at("check-clear");
+  const decision = decide(bench.events, bench.run, finish("check-clear#1", { look: "hazy" }));
+  expect(decision.ok && decision.value).toEqual([
+    { type: "look.noted", visit: "check-clear#1", look: "hazy" },
+    { type: "step.finished", visit: "check-clear#1" },
+    { type: "step.started", visit: "re-pour#2", step: "re-pour" },
+  ]);
+});
+
+test("cloudy, then hazy: poured back over the curd each time, until it runs clear", () => {
+  const bench = at("check-clear");
+  for (const look of ["cloudy", "hazy", "clear"] as const) {
+    for (const _ of look === "clear" ? [1] : [1, 2]) {
+      const order = finishOpenStep(runOf(bench), { ...USUAL, look });
+      expect(order && bench.order(order)).toBeUndefined();
+    }
+  }
+  const run = runOf(bench);
+  expect(run.visits.slice(6).map((visit) => visit.key)).toEqual([
+    "re-pour#1",
+    "check-clear#1",
+    "re-pour#2",
+    "check-clear#2",
+    "re-pour#3",
+    "check-clear#3",
+    "slow-drip#1",
+  ]);
+  expect(run.looks.map((seen) => seen.look)).toEqual(["cloudy", "hazy", "clear"]);
+  expect(run.rePours).toHaveLength(3);
+});
+
+test.each([
+  ["a minute into it", 60_000],
+  ["when it is due", HOUR],
+  ["a day late", 24 * HOUR],
+])("a rest may be ended %s", (_, wait) => {
+  const bench = at("curdle");
+  const begun = bench.now - 60_000;
+  bench.now = begun + wait;
+  expect(bench.order(finish("curdle#1"))).toBeUndefined();
+  const [visit] = runOf(bench).visits.filter((one) => one.step === "curdle");
+  expect(visit).toMatchObject({ startedAt: begun, finishedAt: begun + wait });
+});
+
+test("notes and undoing go on after the end", () => {
+  const bench = at();
+  expect(bench.order({ type: "add-note", text: "  best yet  " })).toBeUndefined();
+  expect(runOf(bench).notes.map((note) => note.text)).toEqual(["best yet"]);
+  const label = bench.events.findLast((event) => event.type === "step.finished")?.act ?? "";
+  expect(bench.order({ type: "undo", act: label })).toBeUndefined();
+  expect(openVisit(runOf(bench))?.key).toBe("label#1");
+});
+
+test("a reading that was under way when its step ended is still kept", () => {
+  const bench = at("yield");
+  const late = { visit: "slow-drip#1", what: "collected", value: 4300, unit: "ml" } as const;
+  expect(bench.order({ type: "log-reading", ...late })).toBeUndefined();
+  expect(runOf(bench).readings.at(-1)).toMatchObject(late);
+});
+
+const OWN_STEP: Step = {
+  id: "chill",
+  kind: "reading",
+  work: "other",
+  needs: "temperature",
+  branches: [],
+};
+const OWN: Procedure = { id: "own", version: 1, steps: [OWN_STEP] };
+
+test("a house's own step that needs a temperature is finished once one was read", () => {
+  const bench = new TestBench();
+  expect(bench.order(start({ procedure: OWN }))).toBeUndefined();
+  expect(bench.order(finish("chill#1"))).toBe("reading-missing");
+  const reading = { visit: "chill#1", what: "temperature", value: 4, unit: "degC" } as const;
+  bench.order({ type: "log-reading", ...reading });
+  expect(bench.order(finish("chill#1"))).toBeUndefined();
+  expect(endingOf(runOf(bench))?.how).toBe("finished");
+});
+
+test("property: no order throws; a refused one changes nothing; an accepted one is read back", () => {
+  fc.assert(
+    fc.property(anyTurns(20), (turns) => {
+      const bench = new TestBench();
+      let before = bench.events;
+      play(bench, turns, (refusal) => {
+        if (refusal !== undefined) expect(bench.events).toBe(before);
+        for (const event of bench.events.slice(before.length)) {
+          expect(eventSchema.parse(event)).toEqual(event);
+        }
+        before = bench.events;
+      });
+      bench.start(plan);
+      expect(bench.run).toBeDefined();
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("property: there is always a way on, until the run has ended", () => {
+  fc.assert(
+    fc.property(anyTurns(20), (turns) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      play(bench, turns, () => {
+        const run = runOf(bench);
+        if (endingOf(run) !== undefined) return;
+        const on = finishOpenStep(run, { ...USUAL, cloudy: 10, yield: 100 });
+        expect(on && decide(bench.events, run, on)).toMatchObject({ ok: true });
+      });
+    }),
+    { numRuns: 60 },
+  );
+});

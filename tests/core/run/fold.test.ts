@@ -1,0 +1,168 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import type { RunEvent } from "../../../core/run/event.ts";
+import { applyEvent, foldRun } from "../../../core/run/fold.ts";
+import { mergeEvents } from "../../../core/run/order.ts";
+import { endingOf, openVisit } from "../../../core/run/run.ts";
+import { planOf, TestBench } from "../../support/run-events.ts";
+import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
+
+const plan = planOf();
+
+function walked(bench = new TestBench(), looks = USUAL): TestBench {
+  bench.start(plan);
+  for (let turn = 0; turn < 40; turn += 1) {
+    const run = bench.run;
+    const command = run && finishOpenStep(run, looks);
+    if (command === undefined) break;
+    bench.now += 60_000;
+    expect(bench.order(command)).toBeUndefined();
+  }
+  return bench;
+}
+
+test("a wash walked from end to end is finished, with every answer kept", () => {
+  const { run } = walked();
+  expect(run && endingOf(run)?.how).toBe("finished");
+  expect(run?.readings.map((one) => [one.what, one.value])).toEqual([["milk", 1000]]);
+  expect(run?.rePours.map((one) => one.ml)).toEqual([300]);
+  expect(run?.yields.map((one) => one.ml)).toEqual([4400]);
+  expect(run?.topUps.map((one) => one.ml)).toEqual([400]);
+  expect(run?.bottlings[0]?.bottles).toEqual([{ count: 7, size: 700 }]);
+  expect(run?.visits.map((visit) => visit.step)).toEqual([
+    "build",
+    "milk",
+    "pour",
+    "curdle",
+    "wet-filter",
+    "first-pass",
+    "re-pour",
+    "check-clear",
+    "slow-drip",
+    "yield",
+    "top-up",
+    "bottle",
+    "label",
+  ]);
+});
+
+test("an event for a visit or step nobody knows changes nothing", () => {
+  const bench = walked();
+  const before = bench.run;
+  const [first] = bench.events;
+  if (first === undefined || before === undefined) throw new Error("a walked run has events");
+  const { id, runId, device, at, hlc, v } = first;
+  const stray = {
+    id: `${id}-x`,
+    runId,
+    device,
+    act: "stray",
+    at,
+    hlc: { ms: hlc.ms + 1e9, n: 0 },
+    v,
+  };
+  expect(applyEvent(before, { ...stray, type: "step.finished", visit: "none#1" })).toEqual(before);
+  expect(
+    applyEvent(before, { ...stray, type: "step.started", visit: "none#1", step: "none" }),
+  ).toEqual(before);
+  expect(foldRun([{ ...stray, type: "note.added", text: "without a start" }])).toBeUndefined();
+});
+
+const log = walked().events;
+
+test("property: order of arrival and repeats change nothing", () => {
+  fc.assert(
+    fc.property(
+      fc.shuffledSubarray([...log], { minLength: log.length }),
+      fc.array(fc.integer({ min: 0, max: log.length - 1 })),
+      (shuffled, repeats) => {
+        const again = repeats.flatMap((at) => log[at] ?? []);
+        expect(foldRun([...shuffled, ...again])).toEqual(foldRun(log));
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
+
+test("property: merging is commutative, associative and idempotent", () => {
+  const part = fc.shuffledSubarray([...log]);
+  fc.assert(
+    fc.property(part, part, part, (a, b, c) => {
+      expect(mergeEvents(a, b)).toEqual(mergeEvents(b, a));
+      expect(mergeEvents(mergeEvents(a, b), c)).toEqual(mergeEvents(a, mergeEvents(b, c)));
+      expect(mergeEvents(a, a)).toEqual(mergeEvents(a, []));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("property: replaying a prefix and then the rest equals replaying all", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: log.length }), (at) => {
+      const step = (run: ReturnType<typeof foldRun>, event: RunEvent) => applyEvent(run, event);
+      const prefix = log.slice(0, at).reduce(step, undefined);
+      expect(log.slice(at).reduce(step, prefix)).toEqual(foldRun(log));
+    }),
+  );
+});
+
+test("property: undoing the last act gives back the run as it was before it", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 11 }), (steps) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      for (let turn = 0; turn < steps; turn += 1) {
+        const command = bench.run && finishOpenStep(bench.run);
+        if (command !== undefined) bench.order(command);
+      }
+      const before = bench.run;
+      const command = before && finishOpenStep(before);
+      if (command === undefined) throw new Error("the wash has more than eleven steps");
+      bench.order(command);
+      expect(bench.run).not.toEqual(before);
+      expect(bench.order({ type: "undo", act: bench.lastAct })).toBeUndefined();
+      expect(bench.run).toEqual(before);
+    }),
+  );
+});
+
+test("an undo that is itself undone counts no more", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  bench.order({ type: "finish-step", visit: "build#1" });
+  const done = bench.run;
+  bench.order({ type: "undo", act: bench.lastAct });
+  bench.order({ type: "undo", act: bench.lastAct });
+  expect(bench.run).toEqual(done);
+});
+
+test("two phones that finish the same step agree on one run, and both readings are kept", () => {
+  const a = new TestBench();
+  a.start(plan);
+  a.order({ type: "finish-step", visit: "build#1" });
+  const b = new TestBench(a.now + 5000, "phone-b");
+  b.events = a.events;
+  a.now += 3000;
+  a.order({ type: "finish-step", visit: "milk#1", answer: { of: "milk", ml: 1000 } });
+  b.order({ type: "finish-step", visit: "milk#1", answer: { of: "milk", ml: 1010 } });
+  const both = foldRun(mergeEvents(a.events, b.events));
+  expect(both).toEqual(foldRun(mergeEvents(b.events, a.events)));
+  expect(both && openVisit(both)?.key).toBe("pour#1");
+  expect(both?.readings.map((one) => one.value).sort()).toEqual([1000, 1010]);
+  expect(both?.visits.filter((visit) => visit.step === "pour")).toHaveLength(1);
+});
+
+test("a clock put forward moves open waits along when the elapsed time is kept", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  bench.order({ type: "finish-step", visit: "build#1" });
+  bench.order({ type: "finish-step", visit: "milk#1", answer: { of: "milk", ml: 1000 } });
+  bench.order({ type: "finish-step", visit: "pour#1" });
+  const due = (run = bench.run) => run && openVisit(run)?.dueAt;
+  const before = due();
+  expect(before).toBe(bench.now + 3_600_000);
+  bench.order({ type: "shift-clock", byMs: 600_000, keepElapsed: true });
+  expect(due()).toBe((before ?? 0) + 600_000);
+  bench.order({ type: "shift-clock", byMs: -600_000, keepElapsed: false });
+  expect(due()).toBe((before ?? 0) + 600_000);
+});
