@@ -24,9 +24,14 @@ export async function shareText(title: string, text: string): Promise<ShareOutco
   return canShare(data) ? offer(data) : "failed";
 }
 
+let lastSaved = "";
+
 /** Saves a file where the browser puts downloads. */
 export function saveFile(file: SharedFile): void {
+  // Some browsers read the blob only after the click was handled, so it stays until the next one.
+  URL.revokeObjectURL(lastSaved);
   const address = URL.createObjectURL(new Blob([file.text], { type: file.type }));
+  lastSaved = address;
   const link = document.createElement("a");
   link.href = address;
   link.download = file.name;

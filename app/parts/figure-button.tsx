@@ -1,7 +1,7 @@
 import { useRef } from "preact/hooks";
 import type { Figure } from "../../core/quantity/figure.ts";
 import { figureText, type VolumeStyle } from "../words/format.ts";
-import { say } from "../words/say.ts";
+import { sayLater } from "../words/say-later.ts";
 import "./figure-button.css";
 
 interface FigureProps {
@@ -9,12 +9,12 @@ interface FigureProps {
   readonly style: VolumeStyle;
 }
 
-const nameOf = (figure: Figure): string => say.plan.names[figure.name] ?? figure.name;
+const nameOf = (figure: Figure): string => sayLater.plan.names[figure.name] ?? figure.name;
 
 /** One level of a derivation: what went in, and by which rule. */
 function Working({ figure, style }: FigureProps) {
   const { rule, from, within } = figure;
-  const words = say.plan;
+  const words = sayLater.plan;
   return (
     <>
       <h3>{nameOf(figure)}</h3>
@@ -62,12 +62,12 @@ export function FigureButton(props: FigureProps & { readonly bare?: boolean }) {
       <button type="button" class="figure-button" onClick={() => sheet.current?.showModal()}>
         {figureText(figure, style, bare)}
       </button>
-      <dialog class="figure-button-sheet" ref={sheet} aria-label={say.plan.working}>
-        <h2>{say.plan.working}</h2>
+      <dialog class="figure-button-sheet" ref={sheet} aria-label={sayLater.plan.working}>
+        <h2>{sayLater.plan.working}</h2>
         <Working figure={figure} style={style} />
         <form method="dialog">
           <button type="submit" class="figure-button-close">
-            {say.plan.close}
+            {sayLater.plan.close}
           </button>
         </form>
       </dialog>

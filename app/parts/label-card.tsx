@@ -1,6 +1,6 @@
 import type { Label } from "../../core/label/label.ts";
 import type { VolumeStyle } from "../words/format.ts";
-import { say } from "../words/say.ts";
+import { sayLater } from "../words/say-later.ts";
 import "./label-card.css";
 
 export interface LabelCardProps {
@@ -12,7 +12,7 @@ export interface LabelCardProps {
 
 /** The label of one bottle as it prints: black on white, the use-by first to be seen. */
 export function LabelCard({ label, size, style }: LabelCardProps) {
-  const words = say.label;
+  const words = sayLater.label;
   const useBy = words.useBy(label);
   return (
     <article class="label-card" aria-label={words.card}>
@@ -31,7 +31,7 @@ export function LabelCard({ label, size, style }: LabelCardProps) {
       <p class="label-card-contains">{words.contains(label.allergens)}</p>
       <ul class="label-card-cautions">
         {label.cautions.map((code) => (
-          <li key={code}>{say.cautions.short(code)}</li>
+          <li key={code}>{sayLater.cautions.short(code)}</li>
         ))}
       </ul>
     </article>

@@ -1,6 +1,6 @@
 import type { ServeCard as Card } from "../../core/label/serve-card.ts";
 import type { VolumeStyle } from "../words/format.ts";
-import { say } from "../words/say.ts";
+import { sayLater } from "../words/say-later.ts";
 import "./serve-card.css";
 
 export interface ServeCardProps {
@@ -10,7 +10,7 @@ export interface ServeCardProps {
 
 /** How one drink is served, as it prints for whoever is on shift. */
 export function ServeCard({ card, style }: ServeCardProps) {
-  const words = say.label;
+  const words = sayLater.label;
   return (
     <article class="serve-card" aria-label={words.serveCard}>
       <h2 class="serve-card-name">

@@ -1,0 +1,164 @@
+import type { ComponentType } from "preact";
+import { useState } from "preact/hooks";
+import type { AlarmKind } from "./alarm/alarm.ts";
+import { routes } from "./routes.ts";
+import { AlarmSheet } from "./screens/alarm-sheet.tsx";
+import { BenchScreen } from "./screens/bench.tsx";
+import { Notices } from "./screens/notices.tsx";
+import { address, opening } from "./state.ts";
+import type { UpdateOutcome } from "./update.ts";
+import { say } from "./words/say.ts";
+import "./app.css";
+
+interface AppProps {
+  readonly onSound: (kind: AlarmKind) => void;
+  readonly onUpdate: () => Promise<UpdateOutcome>;
+}
+
+/** A screen that is fetched when it is first shown; the worker has stored it long before. */
+function later<Props>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+  let loaded: ComponentType<Props> | undefined;
+  return function Later(props) {
+    const [, redraw] = useState(0);
+    const [failed, setFailed] = useState(false);
+    const Screen = loaded;
+    if (Screen !== undefined) return <Screen {...props} />;
+    if (failed) return <p class="app-say">{say.places.partMissing}</p>;
+    load().then(
+      (screen) => {
+        loaded = screen;
+        redraw((n) => n + 1);
+      },
+      () => setFailed(true),
+    );
+    return <p class="app-say">{say.places.loading}</p>;
+  };
+}
+
+const RunScreen = later(async () => (await import("./screens/run.tsx")).RunScreen);
+const SpecsScreen = later(async () => (await import("./screens/specs.tsx")).SpecsScreen);
+const SpecScreen = later(async () => (await import("./screens/spec.tsx")).SpecScreen);
+const PlanScreen = later(async () => (await import("./screens/plan.tsx")).PlanScreen);
+const CupboardScreen = later(async () => (await import("./screens/cupboard.tsx")).CupboardScreen);
+const IngredientScreen = later(
+  async () => (await import("./screens/ingredient.tsx")).IngredientScreen,
+);
+const ShelfScreen = later(async () => (await import("./screens/shelf.tsx")).ShelfScreen);
+const LabelScreen = later(async () => (await import("./screens/label.tsx")).LabelScreen);
+const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).LogbookScreen);
+const BatchScreen = later(async () => (await import("./screens/batch.tsx")).BatchScreen);
+const KitScreen = later(async () => (await import("./screens/kit.tsx")).KitScreen);
+
+interface Route {
+  readonly place: string;
+  readonly id: string;
+}
+
+function routeOf(hash: string): Route {
+  const [, place = "", id = ""] = /^#\/([a-z]+)(?:\/(.*))?$/u.exec(hash) ?? [];
+  try {
+    return { place, id: decodeURIComponent(id) };
+  } catch {
+    return { place: "lost", id: "" };
+  }
+}
+
+/** The place whose word is lit in the bar for each screen. */
+const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
+  "": "bench",
+  bench: "bench",
+  run: "bench",
+  specs: "specs",
+  spec: "specs",
+  plan: "specs",
+  cupboard: "specs",
+  ingredient: "specs",
+  shelf: "shelf",
+  label: "shelf",
+  logbook: "logbook",
+  batch: "logbook",
+  kit: "kit",
+};
+
+const TABS = {
+  bench: routes.bench,
+  specs: routes.specs,
+  shelf: routes.shelf,
+  logbook: routes.logbook,
+  kit: routes.kit,
+} as const;
+
+const PLACES = ["bench", "specs", "shelf", "logbook", "kit"] as const;
+
+function Screen({ route, app }: { readonly route: Route; readonly app: AppProps }) {
+  const { place, id } = route;
+  switch (place) {
+    case "":
+    case "bench":
+      return <BenchScreen />;
+    case "run":
+      return <RunScreen key={id} id={id} />;
+    case "specs":
+      return <SpecsScreen />;
+    case "spec":
+      return <SpecScreen key={id} id={id} />;
+    case "plan":
+      return <PlanScreen key={id} id={id} />;
+    case "cupboard":
+      return <CupboardScreen />;
+    case "ingredient":
+      return <IngredientScreen key={id} id={id} />;
+    case "shelf":
+      return <ShelfScreen />;
+    case "label":
+      return <LabelScreen key={id} id={id} />;
+    case "logbook":
+      return <LogbookScreen />;
+    case "batch":
+      return <BatchScreen key={id} id={id} />;
+    case "kit":
+      return <KitScreen onSoundCheck={() => app.onSound("do")} onUpdate={app.onUpdate} />;
+    default:
+      return <p class="app-say">{say.places.lost}</p>;
+  }
+}
+
+function Places({ route }: { readonly route: Route }) {
+  const lit = PLACE_OF[route.place];
+  return (
+    <nav class="app-places" aria-label={say.places.nav}>
+      {PLACES.map((place) => (
+        <a
+          key={place}
+          class="app-place"
+          href={TABS[place]}
+          aria-current={lit === place ? "page" : undefined}
+        >
+          {say.places[place]}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+/** The shell: one screen, what is said about saving, what rings, and the five places. */
+export function App(props: AppProps) {
+  const route = routeOf(address.value);
+  const open = opening.value;
+  return (
+    <>
+      <div class="app-screen" key={address.value}>
+        {open.type === "opening" && <p class="app-say">{say.places.opening}</p>}
+        {open.type === "failed" && (
+          <p class="app-say" role="alert">
+            {say.places.failed(open.why)}
+          </p>
+        )}
+        {open.type === "ready" && <Screen route={route} app={props} />}
+      </div>
+      <Notices onUpdate={props.onUpdate} />
+      <Places route={route} />
+      {open.type === "ready" && <AlarmSheet />}
+    </>
+  );
+}

@@ -1,0 +1,9 @@
+import { computed } from "@preact/signals";
+import { CUPBOARD } from "../core/spec/cupboard-table.ts";
+import type { Ingredient } from "../core/spec/ingredient.ts";
+import { ownIngredients } from "./state.ts";
+
+/** The cupboard: the house's own entries before the generic ones they replace. */
+export const cupboard = computed<ReadonlyMap<string, Ingredient>>(
+  () => new Map([...CUPBOARD, ...ownIngredients.value].map((one) => [one.id, one])),
+);

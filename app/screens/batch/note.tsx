@@ -1,0 +1,37 @@
+import { useState } from "preact/hooks";
+import { perform, tell } from "../../commands.ts";
+import { Field } from "../../parts/field.tsx";
+import { TapButton } from "../../parts/tap-button.tsx";
+import { sayLater, sentence } from "../../words/say-later.ts";
+
+/** Adds a note to a batch, also after it ended. What was typed stays until it is stored. */
+export function Note({ runId }: { readonly runId: string }) {
+  const [text, setText] = useState("");
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const words = sayLater.batch;
+  const add = async () => {
+    const stored = await perform(runId, { type: "add-note", text });
+    if (!stored.ok) return setFault(sentence(stored));
+    setText("");
+    setFault(undefined);
+    tell(words.noteAdded, { runId, act: stored.value });
+  };
+  return (
+    <section class="batch-part">
+      <Field
+        label={words.note}
+        hint={words.noteHint}
+        value={text}
+        rows={3}
+        longest={2000}
+        fault={fault}
+        insist={fault !== undefined}
+        onInput={(typed) => {
+          setText(typed);
+          setFault(undefined);
+        }}
+      />
+      <TapButton onAct={() => void add()}>{words.addNote}</TapButton>
+    </section>
+  );
+}

@@ -1,0 +1,134 @@
+import { signal } from "@preact/signals";
+import { ACID_NAMES, type AcidName } from "../../../core/quantity/acid-name.ts";
+import type { Allergen } from "../../../core/spec/allergen-table.ts";
+import type { Ingredient } from "../../../core/spec/ingredient.ts";
+import { asWritten, typed } from "../../words/format.ts";
+
+export type Kind = Ingredient["kind"];
+export type Dairy = NonNullable<Ingredient["dairy"]>;
+
+/** An ingredient as the form holds it: every figure as typed. */
+export interface IngredientDraft {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly dairy: Dairy;
+  readonly strength: string;
+  readonly sweetAs: Ingredient["sweetness"]["as"];
+  readonly sweet: string;
+  readonly acids: Readonly<Record<AcidName, string>>;
+  readonly pH: string;
+  readonly density: string;
+  readonly allergens: readonly Allergen[];
+  /** All but the one that follows from the strength. */
+  readonly cautions: readonly string[];
+  readonly absorbs: string;
+  readonly waterShare: string;
+  readonly madeFrom: string;
+  readonly paid: string;
+  readonly pack: string;
+}
+
+/** The caution that follows from the strength alone. */
+export const OVERPROOF = "overproof";
+
+const NO_ACIDS: IngredientDraft["acids"] = {
+  citric: "",
+  malic: "",
+  tartaric: "",
+  lactic: "",
+  acetic: "",
+  phosphoric: "",
+};
+
+/** A new ingredient. */
+export const blankOf = (name: string): IngredientDraft => ({
+  name,
+  kind: "spirit",
+  dairy: "whole",
+  strength: "",
+  sweetAs: "g/L",
+  sweet: "",
+  acids: NO_ACIDS,
+  pH: "",
+  density: "",
+  allergens: [],
+  cautions: [],
+  absorbs: "",
+  waterShare: "",
+  madeFrom: "",
+  paid: "",
+  pack: "",
+});
+
+/** 0 is an empty field: nobody types it. */
+const orEmpty = (value: number | undefined): string => (value ? typed(value, 6) : "");
+
+/** The form of an ingredient as it stands in the cupboard. */
+export function draftOf(one: Ingredient): IngredientDraft {
+  const { price } = one;
+  const acids = ACID_NAMES.map((name) => [name, orEmpty(one.acids[name])] as const);
+  return {
+    ...blankOf(one.name),
+    kind: one.kind,
+    dairy: one.dairy ?? "whole",
+    strength: orEmpty(one.strength * 100),
+    sweetAs: one.sweetness.as,
+    sweet: orEmpty(one.sweetness.value),
+    acids: { ...NO_ACIDS, ...Object.fromEntries(acids) },
+    density: orEmpty(one.density),
+    allergens: one.allergens,
+    cautions: one.cautions.filter((caution) => caution !== OVERPROOF),
+    absorbs: orEmpty(one.absorbs),
+    waterShare: orEmpty(one.waterShare),
+    madeFrom: one.madeFrom ?? "",
+    ...(price && {
+      paid: typed(price.paid, 2),
+      pack: asWritten({ value: price.pack, unit: one.kind === "dry" ? "g" : "ml" }),
+    }),
+  };
+}
+
+/** What a kind can have: fields of the form that make sense for it. */
+export interface Has {
+  readonly strength: boolean;
+  readonly sweet: boolean;
+  readonly acids: boolean;
+  readonly pH: boolean;
+  readonly density: boolean;
+}
+
+const NONE: Has = { strength: false, sweet: false, acids: false, pH: false, density: false };
+const SOUR: Has = { strength: true, sweet: true, acids: true, pH: true, density: true };
+const SPIRITED: Has = { ...SOUR, acids: false, pH: false };
+
+/** Which fields a kind of ingredient has. */
+export const HAS: Readonly<Record<Kind, Has>> = {
+  spirit: SPIRITED,
+  bitters: SPIRITED,
+  liqueur: SOUR,
+  wine: SOUR,
+  juice: SOUR,
+  syrup: SOUR,
+  tea: SOUR,
+  dairy: NONE,
+  water: NONE,
+  dry: { ...NONE, sweet: true, acids: true },
+};
+
+/** Forms that differ from what is stored, by the address of their screen; gone with the page. */
+const drafts = signal<ReadonlyMap<string, IngredientDraft>>(new Map());
+
+/** The draft kept for an address. */
+export const keptDraft = (key: string): IngredientDraft | undefined => drafts.value.get(key);
+
+/** Keeps a draft, so that leaving the form loses nothing. */
+export function keepDraft(key: string, draft: IngredientDraft): void {
+  drafts.value = new Map(drafts.value).set(key, draft);
+}
+
+/** Lets a draft go: it was saved, or is not wanted. */
+export function dropDraft(key: string): void {
+  const next = new Map(drafts.value);
+  next.delete(key);
+  drafts.value = next;
+}

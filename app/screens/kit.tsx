@@ -1,0 +1,53 @@
+import { LinkButton } from "../parts/link-button.tsx";
+import { routes } from "../routes.ts";
+import type { UpdateOutcome } from "../update.ts";
+import { sayLater } from "../words/say-later.ts";
+import { MakeBackup } from "./kit/backup.tsx";
+import { Theme, Units } from "./kit/choices.tsx";
+import { StorageFacts } from "./kit/keeping.tsx";
+import { Restore } from "./kit/restore.tsx";
+import { SoundCheck } from "./kit/sound.tsx";
+import { Version } from "./kit/version.tsx";
+import "./kit.css";
+
+interface KitProps {
+  /** Plays one round of the alarm; called inside a tap. */
+  readonly onSoundCheck: () => void;
+  readonly onUpdate: () => Promise<UpdateOutcome>;
+}
+
+function Cautions() {
+  return (
+    <section class="kit-part">
+      <h2>{sayLater.kit.cautions.title}</h2>
+      <ul class="kit-list">
+        {sayLater.cautions.house.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What is set once: sound, units, screen, backup, storage, version, the house's cautions. */
+export function KitScreen({ onSoundCheck, onUpdate }: KitProps) {
+  const words = sayLater.kit;
+  return (
+    <main class="kit">
+      <h1>{words.title}</h1>
+      <SoundCheck onSoundCheck={onSoundCheck} />
+      <MakeBackup />
+      <Restore />
+      <Units />
+      <Theme />
+      <Cautions />
+      <StorageFacts />
+      <Version onUpdate={onUpdate} />
+      <section class="kit-part">
+        <h2>{words.demo.title}</h2>
+        <p>{words.demo.why}</p>
+        <LinkButton href={routes.specs}>{words.demo.link}</LinkButton>
+      </section>
+    </main>
+  );
+}

@@ -1,0 +1,118 @@
+import { useState } from "preact/hooks";
+import { glassOf } from "../../core/board/column.ts";
+import { alarmsOf } from "../../core/run/alarm.ts";
+import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "../../core/run/run.ts";
+import { Column } from "../parts/column.tsx";
+import { StatusLine } from "../parts/status-line.tsx";
+import { routes } from "../routes.ts";
+import { alarmStatus, now, runOf } from "../state.ts";
+import { say } from "../words/say.ts";
+import { sayLater } from "../words/say-later.ts";
+import { BottleWork } from "./run/bottle.tsx";
+import { BuildWork } from "./run/build.tsx";
+import { detailOf } from "./run/detail.ts";
+import { Ended } from "./run/ended.tsx";
+import { LookWork } from "./run/look.tsx";
+import { MeasureWork } from "./run/measure.tsx";
+import { More, MoreButton } from "./run/more.tsx";
+import { HandsWork, WaitWork } from "./run/plain.tsx";
+import { TopUpWork } from "./run/top-up.tsx";
+import { Countdown, HandOver } from "./run/wait.tsx";
+import "./run.css";
+
+interface WorkProps {
+  readonly run: Run;
+  readonly visit: Visit;
+}
+
+/** The controls of a step, by what it asks for. */
+function Work({ run, visit }: WorkProps) {
+  const step = stepOfVisit(run, visit);
+  switch (step.work) {
+    case "build":
+      return <BuildWork run={run} visit={visit} />;
+    case "milk":
+    case "re-pour":
+    case "yield":
+      return <MeasureWork run={run} visit={visit} />;
+    case "top-up":
+      return <TopUpWork run={run} visit={visit} />;
+    case "bottle":
+      return <BottleWork run={run} visit={visit} />;
+    default:
+      if (step.look === true) return <LookWork run={run} visit={visit} />;
+      return step.kind === "hands-on" ? (
+        <HandsWork run={run} visit={visit} />
+      ) : (
+        <WaitWork run={run} visit={visit} />
+      );
+  }
+}
+
+function Where({ run, visit }: WorkProps) {
+  const at = run.procedure.steps.findIndex((step) => step.id === visit.step) + 1;
+  const round = Number(visit.key.split("#")[1] ?? 1);
+  return (
+    <p class="run-where">
+      {sayLater.run.stepOf(at, run.procedure.steps.length)}
+      {round > 1 && `, ${sayLater.run.round(round)}`}
+    </p>
+  );
+}
+
+function Doing({ run, visit }: WorkProps) {
+  const glass = glassOf(run);
+  const [alarm] = alarmsOf(run);
+  const mood = alarm === undefined ? "still" : alarm.dueAt <= now.value ? "due" : "waiting";
+  const verb = say.work.verbs[visit.step] ?? visit.step;
+  return (
+    <>
+      <div class="run-body">
+        <Column
+          size="rack"
+          layers={glass.bands}
+          line={glass.line}
+          mood={mood}
+          label={say.bench.column(run.plan.spec.name, verb)}
+        />
+        <div class="run-words">
+          <Where run={run} visit={visit} />
+          <h1 class="run-verb">{verb}</h1>
+          <p class="run-detail">{detailOf(run, visit)}</p>
+        </div>
+      </div>
+      {visit.dueAt !== undefined && <Countdown run={run} visit={visit} />}
+      {visit.dueAt !== undefined && <HandOver run={run} visit={visit} />}
+      <Work run={run} visit={visit} />
+    </>
+  );
+}
+
+/** One batch being made: what to do now, and one thing to press when it is done. */
+export function RunScreen({ id }: { readonly id: string }) {
+  const [more, setMore] = useState(false);
+  const run = runOf(id);
+  if (run === undefined) return <p class="app-say">{say.places.lost}</p>;
+  const visit = openVisit(run);
+  const ended = endingOf(run);
+  return (
+    <main class="run">
+      <header class="run-head">
+        <a class="run-back" href={routes.bench} aria-label={say.places.bench}>
+          ‹
+        </a>
+        <p class="run-name">
+          {run.plan.spec.name} <span class="run-batch">{run.batch}</span>
+        </p>
+        <MoreButton open={more} onOpen={setMore} />
+      </header>
+      {more && <More run={run} />}
+      {ended === undefined && <StatusLine status={alarmStatus.value} />}
+      {ended === undefined && visit !== undefined ? (
+        <Doing key={visit.key} run={run} visit={visit} />
+      ) : (
+        <Ended run={run} />
+      )}
+    </main>
+  );
+}

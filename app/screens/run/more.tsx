@@ -1,0 +1,85 @@
+import { useState } from "preact/hooks";
+import { undoneActs } from "../../../core/run/order.ts";
+import { endingOf, type Run } from "../../../core/run/run.ts";
+import { Chips } from "../../parts/chips.tsx";
+import { HoldButton } from "../../parts/hold-button.tsx";
+import { LinkButton } from "../../parts/link-button.tsx";
+import { TapButton } from "../../parts/tap-button.tsx";
+import { routes } from "../../routes.ts";
+import { logOf } from "../../state.ts";
+import { say } from "../../words/say.ts";
+import { sayLater } from "../../words/say-later.ts";
+import { act } from "./act.ts";
+
+/** The latest act that moved the work on and still stands. */
+function lastMove(run: Run): string | undefined {
+  const log = logOf(run.id);
+  const undone = undoneActs(log);
+  return log.findLast(
+    (event) =>
+      (event.type === "step.finished" || event.type === "run.abandoned") && !undone.has(event.act),
+  )?.act;
+}
+
+function Abandon({ run }: { readonly run: Run }) {
+  const [reason, setReason] = useState<string | null>(null);
+  const words = sayLater.run;
+  return (
+    <div class="run-more">
+      <Chips
+        label={words.abandonSure}
+        options={words.abandonReasons.map((one) => ({ value: one, label: one }))}
+        value={reason}
+        onChange={setReason}
+      />
+      <HoldButton
+        label={words.abandonDone}
+        hints={say.work.hints}
+        tone="plain"
+        disabled={reason === null}
+        onAct={() =>
+          reason !== null &&
+          void act(run.id, { type: "abandon", reason }, words.abandonedBecause(reason))
+        }
+      />
+    </div>
+  );
+}
+
+/** Opens what is seldom needed. */
+export function MoreButton(props: {
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+}) {
+  const { open, onOpen } = props;
+  return (
+    <TapButton size="least" tone="quiet" pressed={open} onAct={() => onOpen(!open)}>
+      {open ? sayLater.run.less : sayLater.run.more}
+    </TapButton>
+  );
+}
+
+/** What is seldom needed: take back, the log, abandon. */
+export function More({ run }: { readonly run: Run }) {
+  const [abandoning, setAbandoning] = useState(false);
+  const words = sayLater.run;
+  const ended = endingOf(run) !== undefined;
+  const move = lastMove(run);
+  return (
+    <div class="run-more">
+      <TapButton
+        disabled={move === undefined}
+        onAct={() =>
+          move !== undefined && void act(run.id, { type: "undo", act: move }, words.undone)
+        }
+      >
+        {words.undoLast}
+      </TapButton>
+      <LinkButton href={routes.batch(run.id)}>{words.toLog}</LinkButton>
+      {!ended && !abandoning && (
+        <TapButton onAct={() => setAbandoning(true)}>{words.abandon}</TapButton>
+      )}
+      {!ended && abandoning && <Abandon run={run} />}
+    </div>
+  );
+}

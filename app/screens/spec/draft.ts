@@ -1,0 +1,116 @@
+import { signal } from "@preact/signals";
+import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
+import { asWritten, proportion, typed } from "../../words/format.ts";
+
+/** One ingredient as the form holds it: what was typed, understood or not. */
+export interface LineDraft {
+  readonly id: string;
+  readonly ingredientId: string;
+  readonly amount: string;
+  /** Held-back share, %. */
+  readonly held: string;
+}
+
+/** A spec as the form holds it: every figure as typed, so that nothing typed is lost. */
+export interface SpecDraft {
+  readonly name: string;
+  readonly lines: readonly LineDraft[];
+  /** The line being typed. */
+  readonly adding: string;
+  /** The ingredient being made in the cupboard for that line. */
+  readonly awaiting: string;
+  readonly washed: boolean;
+  readonly dairyId: string;
+  readonly ratio: string;
+  readonly order: NonNullable<Spec["wash"]>["order"];
+  readonly filters: string;
+  readonly rule: Spec["topUp"]["rule"];
+  readonly target: string;
+  readonly pour: string;
+  readonly method: Spec["serve"]["method"];
+  readonly dilution: string;
+  readonly price: string;
+  readonly glass: string;
+  readonly garnish: string;
+  readonly keepDays: string;
+  readonly notes: string;
+}
+
+/** A new spec: washed, for that is what the app is for; the figures are common practice. */
+export const BLANK: SpecDraft = {
+  name: "",
+  lines: [],
+  adding: "",
+  awaiting: "",
+  washed: true,
+  dairyId: "milk-whole",
+  ratio: proportion(0.25),
+  order: "punch-into-milk",
+  filters: "2",
+  rule: "proportion",
+  target: "",
+  pour: "90 ml",
+  method: "stirred",
+  dilution: "",
+  price: "",
+  glass: "",
+  garnish: "",
+  keepDays: "3",
+  notes: "",
+};
+
+const lineDraft = (line: SpecLine): LineDraft => ({
+  id: line.id,
+  ingredientId: line.ingredientId,
+  amount: asWritten(line.amount),
+  held: typed(line.heldBack * 100),
+});
+
+/** The form of a spec as it is stored. */
+export function draftOf(spec: Spec): SpecDraft {
+  const { wash, topUp, serve } = spec;
+  return {
+    ...BLANK,
+    name: spec.name,
+    lines: spec.lines.map(lineDraft),
+    washed: wash !== undefined,
+    ...(wash && {
+      dairyId: wash.dairyId,
+      ratio: proportion(wash.ratio),
+      order: wash.order,
+      filters: typed(wash.filters),
+    }),
+    rule: topUp.rule,
+    target: topUp.rule === "strength" ? typed(topUp.target * 100) : "",
+    pour: asWritten({ value: serve.pour, unit: "ml" }),
+    method: serve.method,
+    dilution: serve.dilution === undefined ? "" : typed(serve.dilution * 100),
+    price: serve.price === undefined ? "" : typed(serve.price, 2),
+    glass: serve.glass,
+    garnish: serve.garnish,
+    keepDays: typed(spec.keepDays),
+    notes: spec.notes,
+  };
+}
+
+/** Forms that differ from what is stored, by the address of their screen; gone with the page. */
+const drafts = signal<ReadonlyMap<string, SpecDraft>>(new Map());
+
+/** The draft kept for an address. */
+export const keptDraft = (key: string): SpecDraft | undefined => drafts.value.get(key);
+
+/** Keeps a draft, so that a way through the cupboard and back loses nothing. */
+export function keepDraft(key: string, draft: SpecDraft): void {
+  drafts.value = new Map(drafts.value).set(key, draft);
+}
+
+/** Lets a draft go: it was saved, or is not wanted. */
+export function dropDraft(key: string): void {
+  const next = new Map(drafts.value);
+  next.delete(key);
+  drafts.value = next;
+}
+
+/** Whether two forms hold the same; an errand to the cupboard changes nothing. */
+export const sameDraft = (a: SpecDraft, b: SpecDraft): boolean =>
+  JSON.stringify({ ...a, awaiting: "" }) === JSON.stringify({ ...b, awaiting: "" });

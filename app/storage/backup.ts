@@ -1,0 +1,156 @@
+import { type Result, refused } from "../../core/quantity/result.ts";
+import { eventSchema, type RunEvent } from "../../core/run/event.ts";
+import { type Ingredient, ingredientSchema } from "../../core/spec/ingredient.ts";
+import { type Spec, specSchema } from "../../core/spec/spec.ts";
+import type { Database } from "./database.ts";
+
+// One line of JSON each: a header, then one record a line. The header's sum is over the other lines.
+const FORMAT = "second-pour-backup";
+const VERSION = 1;
+
+/** Why a file was refused as a whole. */
+export type BackupRefusal = "backup-not-ours" | "backup-newer" | "backup-damaged";
+
+/** What a backup file holds, and the lines that were not understood. */
+export interface Backup {
+  readonly events: readonly RunEvent[];
+  readonly specs: readonly Spec[];
+  readonly ingredients: readonly Ingredient[];
+  /** Line numbers, as an editor counts them. */
+  readonly unreadLines: readonly number[];
+}
+
+async function sumOf(text: string): Promise<string> {
+  const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+  return [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+/**
+ * Everything the phone keeps, as the text of one file: also what this version does not understand,
+ * so that a newer one can read it back.
+ */
+export async function writeBackup(db: Database, madeAt: number, app: string): Promise<string> {
+  const [events, specs, ingredients] = await Promise.all([
+    db.getAll("events"),
+    db.getAll("specs"),
+    db.getAll("ingredients"),
+  ]);
+  const lines = [
+    ...events.map((event) => JSON.stringify({ event })),
+    ...specs.map((spec) => JSON.stringify({ spec })),
+    ...ingredients.map((ingredient) => JSON.stringify({ ingredient })),
+  ];
+  const body = lines.join("\n");
+  const sha256 = await sumOf(body);
+  const header = { format: FORMAT, version: VERSION, madeAt, app, lines: lines.length, sha256 };
+  return `${JSON.stringify(header)}\n${body}\n`;
+}
+
+function parsed(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return undefined;
+  }
+}
+
+function field(value: unknown, key: string): unknown {
+  if (typeof value !== "object" || value === null) return undefined;
+  return Object.getOwnPropertyDescriptor(value, key)?.value;
+}
+
+interface Sorted {
+  events: RunEvent[];
+  specs: Spec[];
+  ingredients: Ingredient[];
+}
+
+/** Files one line where it belongs; false where it is not understood. */
+function takeLine(line: string, into: Sorted): boolean {
+  const record = parsed(line);
+  const event = eventSchema.safeParse(field(record, "event"));
+  if (event.success) return into.events.push(event.data) > 0;
+  const spec = specSchema.safeParse(field(record, "spec"));
+  if (spec.success) return into.specs.push(spec.data) > 0;
+  const ingredient = ingredientSchema.safeParse(field(record, "ingredient"));
+  return ingredient.success && into.ingredients.push(ingredient.data) > 0;
+}
+
+/**
+ * Reads the text of a backup file without storing anything.
+ *
+ * @returns what it holds, or why it is refused as a whole; single bad lines are counted, not fatal
+ */
+export async function readBackup(text: string): Promise<Result<Backup, BackupRefusal>> {
+  const [first = "", ...rest] = text.replace(/^\uFEFF/u, "").split(/\r?\n/u);
+  const header = parsed(first);
+  if (field(header, "format") !== FORMAT) return refused("backup-not-ours");
+  const version = field(header, "version");
+  if (typeof version !== "number" || version < 1) return refused("backup-not-ours");
+  if (version > VERSION) return refused("backup-newer", { version });
+  while (rest.at(-1) === "") rest.pop();
+  const lines = Number(field(header, "lines"));
+  if (lines !== rest.length) return refused("backup-damaged", { lines, found: rest.length });
+  if ((await sumOf(rest.join("\n"))) !== field(header, "sha256")) {
+    return refused("backup-damaged", { lines, found: rest.length });
+  }
+  const into: Sorted = { events: [], specs: [], ingredients: [] };
+  const unreadLines: number[] = [];
+  rest.forEach((line, index) => {
+    if (!takeLine(line, into)) unreadLines.push(index + 2);
+  });
+  return { ok: true, value: { ...into, unreadLines } };
+}
+
+/** The stores, with what a backup brings to each. */
+const shelvesOf = ({ events, specs, ingredients }: Backup) =>
+  [
+    ["events", events],
+    ["specs", specs],
+    ["ingredients", ingredients],
+  ] as const;
+
+/** What adding a backup would do, in records. */
+export interface BackupNews {
+  readonly fresh: number;
+  /** Already here, and left as they are. */
+  readonly known: number;
+}
+
+/** Counts what a backup would bring, without storing anything. */
+export async function compareBackup(db: Database, backup: Backup): Promise<BackupNews> {
+  let fresh = 0;
+  let all = 0;
+  for (const [name, records] of shelvesOf(backup)) {
+    const here = new Set(await db.getAllKeys(name));
+    const brought = new Set(records.map(({ id }) => id));
+    all += brought.size;
+    fresh += [...brought].filter((id) => !here.has(id)).length;
+  }
+  return { fresh, known: all - fresh };
+}
+
+/**
+ * Adds what a backup holds to what is stored, in one transaction: events by id, specs and
+ * ingredients only where none of that id is here.
+ *
+ * @returns how many records were new
+ * @throws DOMException when the phone could not store them: nothing was added
+ */
+export async function importBackup(db: Database, backup: Backup): Promise<number> {
+  const tx = db.transaction(["events", "specs", "ingredients"], "readwrite", {
+    durability: "strict",
+  });
+  let added = 0;
+  const adding = shelvesOf(backup).map(async ([name, records]) => {
+    const shelf = tx.objectStore(name);
+    const here = new Set(await shelf.getAllKeys());
+    const fresh = new Map(
+      records.filter(({ id }) => !here.has(id)).map((record) => [record.id, record]),
+    );
+    added += fresh.size;
+    await Promise.all([...fresh.values()].map((record) => shelf.add(record)));
+  });
+  await Promise.all([...adding, tx.done]);
+  return added;
+}

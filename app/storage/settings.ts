@@ -1,0 +1,48 @@
+import * as z from "zod/mini";
+import type { Database } from "./database.ts";
+
+/** What the house has chosen. Each field has a default, so an older record still reads. */
+export const settingsSchema = z.object({
+  ounce: z._default(z.enum(["bar", "exact"]), "bar"),
+  /** Which units amounts are shown in. */
+  volumes: z._default(z.enum(["ml", "oz"]), "ml"),
+  theme: z._default(z.enum(["auto", "dark", "light"]), "auto"),
+  /** When somebody last heard the sound check, epoch ms; 0 for never. */
+  soundHeardAt: z._default(z.number(), 0),
+  /** Whether the demo specs were put in; removing them must not bring them back. */
+  demoOffered: z._default(z.boolean(), false),
+});
+
+/** What the house has chosen. */
+export type Settings = Readonly<z.infer<typeof settingsSchema>>;
+
+/** Before anything was chosen. */
+export const DEFAULT_SETTINGS: Settings = settingsSchema.parse({});
+
+const SETTINGS = "settings";
+const DEVICE = "device";
+
+/** Reads the settings; a damaged record falls back to the defaults. */
+export async function readSettings(db: Database): Promise<Settings> {
+  const checked = settingsSchema.safeParse((await db.get("settings", SETTINGS)) ?? {});
+  return checked.success ? checked.data : DEFAULT_SETTINGS;
+}
+
+/** Saves the settings, flushed to disk before it resolves. */
+export async function writeSettings(db: Database, settings: Settings): Promise<void> {
+  const tx = db.transaction("settings", "readwrite", { durability: "strict" });
+  await Promise.all([tx.store.put(settings, SETTINGS), tx.done]);
+}
+
+/** This phone's own id, made once and kept. */
+export async function deviceId(db: Database, newId: () => string): Promise<string> {
+  const tx = db.transaction("settings", "readwrite", { durability: "strict" });
+  const known = await tx.store.get(DEVICE);
+  if (typeof known === "string" && known !== "") {
+    await tx.done;
+    return known;
+  }
+  const fresh = newId();
+  await Promise.all([tx.store.put(fresh, DEVICE), tx.done]);
+  return fresh;
+}

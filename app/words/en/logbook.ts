@@ -1,0 +1,51 @@
+/** What the Logbook and the log of one batch say. */
+export const logbook = {
+  title: "Logbook",
+  empty:
+    "No batch has ended yet. Every finished or abandoned batch is kept here with its whole log.",
+  toSpecs: "Choose a spec to make",
+  toBench: "See what is being made",
+  finished: "Finished",
+  abandoned: (reason: string) => `Given up${reason === "" ? "" : `: ${reason}`}`,
+  through: (share: string) => `${share} came through`,
+  expected: (share: string) => `expected ${share}`,
+  passes: (count: number) => (count === 1 ? "poured back once" : `poured back ${count} times`),
+  noYield: "no yield measured",
+};
+
+/** What the screen of one batch's log says. */
+export const batch = {
+  lost: "This batch is not on this phone. It may be on the phone that made it: bring its backup over in Kit.",
+  running: "Being made now",
+  toRun: "To the batch",
+  label: "Label",
+  back: "Logbook",
+  facts: "What it came to",
+  yield: "Yield",
+  share: (share: string) => `${share} of what was poured in`,
+  expected: (amount: string, share: string) => `expected ${amount}, ${share}`,
+  differ: (amounts: string) =>
+    `The phones measured different yields: ${amounts}. The last one counts.`,
+  noYield: "not measured yet",
+  topUp: "Top-up",
+  planned: "planned",
+  advised: "advised",
+  poured: "poured",
+  passes: "Poured back",
+  times: (count: number) => (count === 1 ? "once" : `${count} times`),
+  bottled: "Bottled",
+  useBy: (date: string) => `use by ${date}`,
+  steps: "How long each step took",
+  unfinished: "not finished",
+  note: "Note",
+  noteHint: "What the next one should know. It goes into the log with the time.",
+  addNote: "Add the note",
+  noteAdded: "Note added",
+  log: "Log",
+  correct: "Take something back",
+  correctDone: "Done taking back",
+  correctHint: "What is taken back stays in the log, struck through, and no longer counts.",
+  takeBack: "Take back",
+  takeBackName: (what: string) => `Take back: ${what}`,
+  takenBack: "Taken back",
+};

@@ -1,0 +1,30 @@
+/** The five places, and what the shell says. */
+export const places = {
+  app: "Second Pour",
+  bench: "Bench",
+  specs: "Specs",
+  shelf: "Shelf",
+  logbook: "Logbook",
+  kit: "Kit",
+  nav: "Places",
+  undo: "Take back",
+  back: "Back",
+  opening: "Opening the phone's storage…",
+  failed: (why: string) =>
+    `The phone's storage did not open: ${why}. Close the app fully and open it again. Nothing that was saved is lost.`,
+  superseded: "a newer version is open in another window",
+  connectionLost: "the browser closed it",
+  loading: "Opening…",
+  partMissing:
+    "A part of the app did not load. Finish what you are doing, then close the app and open it again.",
+  updateOther: "Close the other windows of the app first.",
+  updateReopen: "Close the app fully and open it again to start the new version.",
+  updateLater: "It waits until no batch is running.",
+  notSaved: (why: string) =>
+    `NOT SAVED: ${why}. What you did last is not stored. Free some space on the phone, then do it again.`,
+  lost: "There is nothing at this address. It may have been removed.",
+  updateWaiting: "A new version is ready. It will not start by itself.",
+  updateNow: "Restart into it",
+  unread: (count: number) =>
+    `${count} stored ${count === 1 ? "entry" : "entries"} could not be read by this version. They are kept as they are; updating the app may read them.`,
+};

@@ -1,0 +1,62 @@
+type About = Readonly<Record<string, string | number>>;
+
+/** Why something was refused: what is wrong, and what to do about it. */
+export const refusals: Readonly<Record<string, (about: About) => string>> = {
+  "amount-empty": () => "Type an amount, such as 45 ml, 1 1/2 oz or 120 g.",
+  "amount-without-number": ({ typed }) =>
+    `“${typed}” does not start with a number. Type it like 45 ml or ¾ oz.`,
+  "amount-without-unit": ({ typed }) => `“${typed}” has no unit. Add ml, oz, g, dash or another.`,
+  "amount-unknown-unit": ({ unit }) =>
+    `“${unit}” is not a unit known here. Use ml, cl, l, oz, dash, barspoon, tsp, tbsp, cup, g or kg.`,
+  "amount-not-positive": () => "The amount must be more than zero.",
+  "amount-too-large": () => "That is more than a tonne. Check the number and its unit.",
+  "line-without-ingredient": () => "Type what it is after the amount, such as 45 ml lemon juice.",
+  "ingredient-impossible": ({ name }) =>
+    `${name}: this much alcohol, sugar and acid does not fit into one litre. Check its figures in the cupboard.`,
+  "dry-needs-weight": ({ name }) => `${name} is weighed, not poured. Give its amount in g.`,
+  "spec-without-lines": () => "This spec has no ingredients yet. Add at least one.",
+  "spec-ingredient-missing": () =>
+    "An ingredient of this spec is no longer in the cupboard. Choose another for that line.",
+  "wash-dairy-missing": () =>
+    "The dairy of this wash is no longer in the cupboard. Choose another.",
+  "wash-dairy-not-dairy": ({ name }) => `${name} is not dairy. Choose a milk for the wash.`,
+  "nothing-to-wash": () =>
+    "Everything is held back, so there is nothing to pour into the milk. Lower a held-back share.",
+  "botanicals-keep-all": () =>
+    "The botanicals soak up everything they lie in. Use less of them, or more liquid.",
+  "stock-unused": () => "This spec uses none of that ingredient. Choose another.",
+  "vessel-too-small": () =>
+    "This vessel is too small for the batch: filters would drink up what it holds. Use a larger one.",
+  "size-too-small": () =>
+    "This batch is too small: nothing would be left after curd and filters take their part. Make it larger.",
+  "spec-holds-nothing": () => "This spec comes to no volume at all. Add an ingredient that pours.",
+  "target-above-spirit": ({ nearest }) =>
+    `The held-back spirit is too weak to reach that strength. The nearest it can reach is ${nearest} %.`,
+  "target-below-base": ({ nearest }) =>
+    `The washed punch is already stronger than that. The nearest is ${nearest} %, with no top-up.`,
+  "run-already-started": () => "This batch has already been started.",
+  "run-not-started": () => "This batch has not been started on this phone.",
+  "run-ended": () => "This batch has ended. Its log stays in the Logbook.",
+  "step-not-open": () =>
+    "That step is already finished, perhaps in another window. The screen now shows where the batch is.",
+  "reading-missing": () => "Measure first: this step needs a figure before it can be finished.",
+  "look-missing": () => "Say what you see first: clear, hazy or cloudy.",
+  "reading-not-a-number": () => "That is not a figure that can be measured. Type it again.",
+  "reading-above-poured": ({ most }) =>
+    `That is more than went into the vessel (about ${Math.round(Number(most))} ml). Check the digits.`,
+  "no-bottles": () => "Say how many bottles were filled, at least one.",
+  "note-empty": () => "The note is empty. Type something first.",
+  "undo-later-first": () => "Something was done after that. Take the later step back first.",
+  "nothing-to-undo": () => "There is nothing left to take back there.",
+  "part-missing": () =>
+    "A part of the app did not load, so nothing was noted. Close the app fully, open it again and repeat this.",
+  "not-saved": ({ why }) =>
+    `NOT SAVED: ${why}. Free some space on the phone and do it again; nothing else was changed.`,
+  "storage-silent": ({ why }) =>
+    `The phone's storage did not answer: ${why}. Close the app fully, open it and try again. Nothing was changed.`,
+  "backup-not-ours": () => "This file is not a Second Pour backup. Nothing was changed.",
+  "backup-newer": ({ version }) =>
+    `This backup was made by a newer version (format ${version}). Update the app, then try again. Nothing was changed.`,
+  "backup-damaged": ({ lines, found }) =>
+    `This backup is damaged: it should hold ${lines} lines and holds ${found}, or one was altered. Nothing was changed.`,
+};

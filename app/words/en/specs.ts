@@ -1,0 +1,165 @@
+const plural = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+/** A figure that no line end may part from its unit. */
+const whole = (text: string): string => text.replaceAll(" ", "\u00a0");
+
+/** What the spec book and the spec screen say. */
+export const specs = {
+  title: "Specs",
+  empty:
+    "A spec is a drink written down: what goes in, how it is washed, how it is served. Write one, or put the three demo specs in and look around.",
+  newSpec: "New spec",
+  cupboard: "Cupboard",
+  putDemo: "Put the demo specs in",
+  putDemoBack: (count: number) => `Put ${plural(count, "demo spec", "demo specs")} back in`,
+  demo: "Demo",
+  search: "Find a spec",
+  noneFound: (typed: string) => `No spec has “${typed}” in its name.`,
+  open: "Open",
+  openName: (name: string) => `Open ${name}`,
+  plan: "Plan a batch",
+  planName: (name: string) => `Plan a batch of ${name}`,
+  washed: "Washed",
+  notWashed: "Not washed",
+  summary: (pour: string, strength: string) => `${whole(pour)} pour at ${whole(`${strength} ABV`)}`,
+};
+
+/** What the form of one spec says. */
+export const spec = {
+  newTitle: "New spec",
+  lost: "This spec is no longer in the book. It may have been deleted in another window.",
+  toSpecs: "All specs",
+  name: "Name",
+  nameFault: "Give the spec a name, so that it can be found again.",
+  ingredients: "Ingredients",
+  amountsHint: "Amounts for one drink, or in any proportion: the plan scales them.",
+  add: {
+    label: "Add an ingredient",
+    hint: "Type it as you say it: 45 ml lemon juice, 1 1/2 oz gin, 2 dashes bitters.",
+    act: (amount: string, name: string) => `Add ${amount} ${name}`,
+    which: (name: string) => `Which one is “${name}”?`,
+    others: "Or one of these:",
+    unknown: (name: string) => `“${name}” is not in the cupboard yet.`,
+    make: (name: string) => `New ingredient “${name}”`,
+    waiting: "Add this line first, or clear it. Then save.",
+  },
+  line: {
+    more: (name: string) => `Change ${name}`,
+    settings: "Change",
+    held: "Held back until after the wash, %",
+    heldNote: (share: string) => `${share} held back`,
+    heldFault: "Type a share from 0 to 100 %.",
+    less: "Hold back 10 % less",
+    moreHeld: "Hold back 10 % more",
+    up: "Up",
+    down: "Down",
+    upName: (name: string) => `Move ${name} up`,
+    downName: (name: string) => `Move ${name} down`,
+    remove: "Remove",
+    removeName: (name: string) => `Remove ${name}`,
+    gone: "No longer in the cupboard. Remove it, then add another.",
+    rest: (rest: string) =>
+      `Only the amount goes here: “${rest}” is not part of it. To change the ingredient, remove it and add another.`,
+  },
+  wash: {
+    title: "Wash",
+    label: "Is it washed with dairy?",
+    yes: "Washed",
+    no: "Not washed",
+    dairy: "Dairy",
+    dairyFault: "Choose the dairy. It can be added in the cupboard.",
+    dairyNote: (allergens: string) => `Allergens that stay in the drink: ${allergens}.`,
+    ratio: "Milk to punch",
+    ratioHint: (perLitre: string) => `${perLitre} of milk for each litre of punch`,
+    asWritten: (milk: string) => `${milk} for the amounts above`,
+    ratioFault:
+      "Type it like 1 : 4, or as ml of milk per litre of punch, like 250 ml. From 1 : 50 to 2 : 1.",
+    order: "Which goes into which",
+    orders: {
+      "punch-into-milk": "Punch into milk",
+      "milk-into-punch": "Milk into punch",
+    },
+    orderDetail: {
+      "punch-into-milk": "Usual: finer curd",
+      "milk-into-punch": "Larger curd",
+    },
+    filters: "Filters",
+    filtersHint: "How many paper filters a batch goes through; each keeps a little.",
+    filtersFault: "Type a whole number from 1 to 50.",
+  },
+  topUp: {
+    title: "Top-up after the wash",
+    label: "How much held-back spirit goes in",
+    rules: {
+      proportion: "Keep the proportion",
+      strength: "Reach a strength",
+      fixed: "All of it, as written",
+    },
+    detail: {
+      proportion: "Follows what came through the filter",
+      strength: "As much as it takes",
+      fixed: "Whatever came through",
+    },
+    target: "ABV to reach, %",
+    targetFault: "Type a strength above 0 and below 100 %.",
+    nothingHeld: "Nothing is held back yet: open an ingredient above and hold back a share of it.",
+  },
+  serve: {
+    title: "Serve",
+    pour: "Pour from the bottle",
+    pourFault: "Type one drink's volume, like 85 ml or 3 oz, up to 2 litres.",
+    method: "How it is chilled",
+    methods: {
+      stirred: "Stirred on ice",
+      shaken: "Shaken",
+      "over-ice": "Poured over ice",
+      blended: "Blended with ice",
+      straight: "Straight from the fridge",
+    },
+    dilution: "Water it takes up, % of the pour",
+    dilutionHint: "Leave empty to have it worked out, or type what you measured.",
+    dilutionFault: "Type what you measured, from 0 to 300 %, or leave it empty.",
+    price: "Price on the menu",
+    priceHint: "In your own money; leave it empty if you do not want a serve's margin.",
+    priceFault: "Type a price above zero, like 14 or 14.50, or leave it empty.",
+    glass: "Glass",
+    garnish: "Garnish",
+    garnishHint: "Allergens of a garnish are yours to declare.",
+  },
+  keep: {
+    title: "Keeping",
+    days: "Days it keeps, the day it is made being day 1",
+    caution:
+      "Your house's rule, not a promise of safety. Where date marking applies, 7 days at 5 °C or colder is a common limit. Alcohol and acid do not replace the cold. Follow your local code.",
+    fault: "Type a whole number of days from 1 to 365.",
+  },
+  notes: "Notes",
+  stands: {
+    title: "As it stands",
+    cannot: "Not yet worked out",
+    mixed: "Mixed",
+    bottle: "In the bottle",
+    glass: "In the glass",
+    row: (strength: string, sugar: string, acid: string) =>
+      [`${strength} ABV`, `sugar ${sugar}`, `acid ${acid}`].map(whole).join(", "),
+  },
+  save: "Save",
+  saved: (version: string) => `Saved, version ${version}`,
+  notYet: "Not saved yet",
+  changed: "Changes not saved. They are kept while the app is open.",
+  faults: (count: number) =>
+    `Not saved. ${plural(count, "field needs", "fields need")} another look.`,
+  more: "More",
+  duplicate: "Make a copy",
+  copyName: (name: string) => `${name} (copy)`,
+  forget: "Drop my changes",
+  remove: "Delete this spec",
+  removeDetail: "Batches made from it keep their own copy",
+  removed: (name: string) => `${name} is deleted from the spec book.`,
+  hints: {
+    rest: "Hold to do it",
+    short: "Keep holding until it fills",
+    wet: "Wipe the screen, then hold with one finger",
+  },
+};

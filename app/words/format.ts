@@ -1,0 +1,198 @@
+import type { Amount } from "../../core/quantity/amount.ts";
+import type { Figure } from "../../core/quantity/figure.ts";
+import { type Ounce, ounceInMl } from "../../core/quantity/ounce.ts";
+
+const LANGUAGE = "en-GB";
+
+const numbers = new Map<number, Intl.NumberFormat>();
+
+/** A number with exactly so many decimals. */
+export function decimals(value: number, places: number): string {
+  let format = numbers.get(places);
+  if (format === undefined) {
+    format = new Intl.NumberFormat(LANGUAGE, {
+      minimumFractionDigits: places,
+      maximumFractionDigits: places,
+    });
+    numbers.set(places, format);
+  }
+  // A tiny negative would print as "-0".
+  return format.format(Math.abs(value) < 0.5 * 10 ** -places ? 0 : value);
+}
+
+/** How a house wants volumes shown. */
+export interface VolumeStyle {
+  readonly volumes: "ml" | "oz";
+  readonly ounce: Ounce;
+}
+
+/** ml to what a measuring jug shows: a tenth below 10, whole below 1000, nearest 5 above. */
+function mlText(ml: number): string {
+  if (ml < 9.95) return `${decimals(ml, 1)} ml`;
+  if (ml < 1000) return `${decimals(ml, 0)} ml`;
+  return `${decimals(Math.round(ml / 5) * 5, 0)} ml`;
+}
+
+/** A volume in the house's unit. */
+export function volume(ml: number, style: VolumeStyle): string {
+  if (style.volumes === "ml") return mlText(ml);
+  const oz = ml / ounceInMl(style.ounce);
+  return `${decimals(oz, oz < 10 ? 2 : 1)} oz`;
+}
+
+/** A mass: a tenth of a gram below 100 g, whole grams above. */
+export const mass = (g: number): string => `${decimals(g, g < 99.95 ? 1 : 0)} g`;
+
+/** A strength as bars write it. */
+export const abv = (strength: number): string => `${decimals(strength * 100, 1)} %`;
+
+/** A share of a whole. */
+export const percent = (share: number): string => `${decimals(share * 100, 0)} %`;
+
+const clockFormat = new Intl.DateTimeFormat(LANGUAGE, { hour: "2-digit", minute: "2-digit" });
+const dayFormat = new Intl.DateTimeFormat(LANGUAGE, {
+  weekday: "short",
+  day: "numeric",
+  month: "short",
+});
+const stampFormat = new Intl.DateTimeFormat(LANGUAGE, {
+  day: "numeric",
+  month: "short",
+  hour: "2-digit",
+  minute: "2-digit",
+  second: "2-digit",
+});
+const dateYearFormat = new Intl.DateTimeFormat(LANGUAGE, {
+  weekday: "short",
+  day: "numeric",
+  month: "short",
+  year: "numeric",
+});
+/** The Swedish way of writing a date is the ISO one, which sorts. */
+const fileDateFormat = new Intl.DateTimeFormat("sv-SE");
+const monthDayFormat = new Intl.DateTimeFormat(LANGUAGE, { day: "2-digit", month: "2-digit" });
+
+/** Time of day, 24 hours. */
+export const clockTime = (at: number): string => clockFormat.format(at);
+/** Day of the week and date. */
+export const day = (at: number): string => dayFormat.format(at);
+/** Day of the week and date with the year, for what is read weeks later. */
+export const dateYear = (at: number): string => dateYearFormat.format(at);
+/** "2025-11-25": the date part of a file's name. */
+export const fileDate = (at: number): string => fileDateFormat.format(at);
+/** Date and time to the second, for the log. */
+export const stampTime = (at: number): string => stampFormat.format(at);
+/** "2511" for the 25th of November: the date part of a batch's name. */
+export const dayMonth = (at: number): string => monthDayFormat.format(at).replace(/\D/gu, "");
+
+/** Time of day, with the day when it is not today's. */
+export const dueTime = (at: number, now: number): string =>
+  day(at) === day(now) ? clockTime(at) : `${day(at)} ${clockTime(at)}`;
+
+const two = (value: number): string => String(value).padStart(2, "0");
+
+/** What is left of a wait: "4:07", "1:04:07" from an hour on, "2 d 3 h" from two days on. */
+export function countdown(ms: number): string {
+  const seconds = Math.max(0, Math.ceil(ms / 1000));
+  const hours = Math.floor(seconds / 3600);
+  if (hours >= 48) return `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  const rest = `${two(Math.floor(seconds / 60) % 60)}:${two(seconds % 60)}`;
+  return hours > 0 ? `${hours}:${rest}` : rest.replace(/^0(?=\d:)/u, "");
+}
+
+/** A length of time in words a person says: "42 min", "2 h 05 min", "3 d 4 h". */
+export function duration(ms: number): string {
+  const minutes = Math.round(ms / 60_000);
+  if (minutes < 1) return `${Math.max(0, Math.round(ms / 1000))} s`;
+  if (minutes < 60) return `${minutes} min`;
+  const hours = Math.floor(minutes / 60);
+  if (hours < 48) return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${two(minutes % 60)} min`;
+  return `${Math.floor(hours / 24)} d ${hours % 24} h`;
+}
+
+/** A figure in its own unit; `bare` leaves the unit to the table's heading. */
+export function figureText(one: Figure, style: VolumeStyle, bare = false): string {
+  const { value, unit } = one;
+  switch (unit) {
+    case "ml":
+      return volume(value, style);
+    case "g":
+      return mass(value);
+    case "abv":
+      return abv(value);
+    case "g/L":
+      return bare ? decimals(value, 1) : `${decimals(value, 1)} g/L`;
+    case "brix":
+      return bare ? decimals(value, 1) : `${decimals(value, 1)} °Bx`;
+    case "ratio":
+      return decimals(value, value < 1 ? 2 : 1);
+    case "share":
+      return percent(value);
+    case "pH":
+      return `pH ${decimals(value, 1)}`;
+    case "degC":
+      return `${decimals(value, 0)} °C`;
+    case "kg/m3":
+      return `${decimals(value, 0)} kg/m³`;
+    case "count":
+      return decimals(value, 0);
+    case "ms":
+      return duration(value);
+    case "money":
+      return decimals(value, 2);
+  }
+}
+
+/** A figure for a field: no more digits than it has and no thousands mark, so that it reads back. */
+export const typed = (value: number, most = 4): string => String(Number(value.toFixed(most)));
+
+const FRACTIONS = [
+  ["", 0],
+  ["¼", 1 / 4],
+  ["⅓", 1 / 3],
+  ["½", 1 / 2],
+  ["⅔", 2 / 3],
+  ["¾", 3 / 4],
+] as const;
+
+/** "1½" where a jigger would say so, otherwise decimals. */
+function cupsText(value: number): string {
+  const whole = Math.floor(value + 1e-9);
+  const part = FRACTIONS.find(([, size]) => Math.abs(value - whole - size) < 1e-9);
+  if (part === undefined) return typed(value, 6);
+  return part[0] === "" ? typed(whole) : `${whole === 0 ? "" : whole}${part[0]}`;
+}
+
+const METRIC: ReadonlySet<string> = new Set(["ml", "cl", "dl", "l", "g", "kg", "mg"]);
+const SPELLED: ReadonlySet<string> = new Set([
+  "drop",
+  "barspoon",
+  "cup",
+  "pint",
+  "quart",
+  "gallon",
+]);
+
+/** An amount as it was written: "45 ml", "1½ oz", "2 dashes". It reads back as the same amount. */
+export function asWritten({ value, unit }: Amount): string {
+  if (METRIC.has(unit)) return `${typed(value, 6)} ${unit === "l" ? "L" : unit}`;
+  const many = value > 1;
+  if (unit === "dash") return `${cupsText(value)} ${many ? "dashes" : "dash"}`;
+  return `${cupsText(value)} ${unit}${many && SPELLED.has(unit) ? "s" : ""}`;
+}
+
+/** A proportion as bars write it: "1 : 4"; a decimal where no small figures say it. */
+export function proportion(ratio: number): string {
+  for (const [a, b] of [1, 2, 3, 4, 5].map((part) => [part, part / ratio] as const)) {
+    const neat = Math.round(b * 100) / 100;
+    if (Math.abs(b - neat) < 1e-9) return `${a} : ${typed(neat)}`;
+  }
+  return typed(ratio, 6);
+}
+
+/** An amount of storage: "340 kB", "1.2 MB". */
+export function storageSize(bytes: number): string {
+  if (bytes < 999_500) return `${decimals(bytes / 1000, 0)} kB`;
+  if (bytes < 999_500_000) return `${decimals(bytes / 1_000_000, 1)} MB`;
+  return `${decimals(bytes / 1_000_000_000, 1)} GB`;
+}

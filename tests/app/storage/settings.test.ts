@@ -1,0 +1,51 @@
+import { beforeEach, expect, test, vi } from "vitest";
+import type { Database } from "../../../app/storage/database.ts";
+import {
+  DEFAULT_SETTINGS,
+  deviceId,
+  readSettings,
+  writeSettings,
+} from "../../../app/storage/settings.ts";
+import { freshPhone, openAgain } from "../../support/phone-storage.ts";
+
+let db: Database;
+beforeEach(async () => {
+  db = await freshPhone();
+});
+
+test("a new phone has the defaults; what is chosen reads back", async () => {
+  expect(await readSettings(db)).toEqual(DEFAULT_SETTINGS);
+  const chosen = { ...DEFAULT_SETTINGS, volumes: "oz", theme: "light", soundHeardAt: 5 } as const;
+  await writeSettings(db, chosen);
+  expect(await readSettings(db)).toEqual(chosen);
+});
+
+test("an older record takes the defaults for what it lacks, a damaged one for everything", async () => {
+  await db.put("settings", { theme: "dark" }, "settings");
+  expect(await readSettings(db)).toEqual({ ...DEFAULT_SETTINGS, theme: "dark" });
+  for (const damaged of [{ theme: "plaid" }, "dark", 7]) {
+    await db.put("settings", damaged, "settings");
+    expect(await readSettings(db)).toEqual(DEFAULT_SETTINGS);
+  }
+});
+
+test("the phone's id is made once, also by two windows at once", async () => {
+  const window2 = await openAgain();
+  let made = 0;
+  const newId = () => `phone-${++made}`;
+  const [a, b] = await Promise.all([deviceId(db, newId), deviceId(window2, newId)]);
+  expect(a).toBe(b);
+  expect(await deviceId(db, newId)).toBe(a);
+  await writeSettings(db, DEFAULT_SETTINGS);
+  expect(await deviceId(db, newId)).toBe(a);
+});
+
+test("every write asks to be flushed to disk", async () => {
+  const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
+  await writeSettings(db, DEFAULT_SETTINGS);
+  await deviceId(db, () => "phone");
+  expect(asked.mock.calls.map(([, mode, options]) => [mode, options])).toEqual(
+    Array(2).fill(["readwrite", { durability: "strict" }]),
+  );
+  asked.mockRestore();
+});

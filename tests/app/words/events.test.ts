@@ -1,0 +1,103 @@
+import { expect, test } from "vitest";
+import { type EventAbout, events } from "../../../app/words/en/events.ts";
+import { draftSchema, type RunEvent, type Stamp } from "../../../core/run/event.ts";
+import { madeWhole, started } from "../../support/play-run.ts";
+
+const MADE = Date.parse("2025-11-25T10:00:00Z");
+const about: EventAbout = {
+  style: { volumes: "ml", ounce: "bar" },
+  step: (visit) => `<${visit}>`,
+  line: (line) => `<${line}>`,
+  act: (act) => `<${act}>`,
+};
+const stamp: Stamp = {
+  id: "e",
+  runId: "r",
+  device: "d",
+  act: "a",
+  at: MADE,
+  hlc: { ms: MADE, n: 0 },
+  v: 1,
+};
+const [start] = started("r", "PB-2511", MADE).events;
+if (start?.type !== "run.started") throw new RangeError("a run starts with its start");
+const visit = "curdle#1";
+
+const SAYINGS: readonly (readonly [RunEvent, string])[] = [
+  [start, "Started PB-2511: Pear Beacon, 4,500 ml planned. App version 0.0.0-test."],
+  [{ ...stamp, type: "step.started", visit, step: "curdle" }, "Step begun: <curdle#1>"],
+  [{ ...stamp, type: "step.finished", visit }, "Step finished: <curdle#1>"],
+  [{ ...stamp, type: "line.poured", visit, line: "rum" }, "In the vessel: <rum>"],
+  [
+    { ...stamp, type: "reading.logged", visit, what: "collected", value: 1500, unit: "ml" },
+    "Collected so far: 1,500 ml",
+  ],
+  [
+    { ...stamp, type: "reading.logged", visit, what: "temperature", value: 4.5, unit: "degC" },
+    "Temperature: 4.5 °C",
+  ],
+  [{ ...stamp, type: "look.noted", visit, look: "hazy" }, "It ran hazy"],
+  [{ ...stamp, type: "run.repoured", visit, ml: 400 }, "Cloudy run poured back: 400 ml"],
+  [{ ...stamp, type: "yield.logged", visit, ml: 3700 }, "Yield measured: 3,700 ml"],
+  [
+    { ...stamp, type: "topup.poured", visit, ml: 450, planned: 483, advised: 445 },
+    "Topped up with 450 ml (planned 483 ml, advised 445 ml)",
+  ],
+  [
+    { ...stamp, type: "alarm.heard", visit, dueAt: MADE - 42 * 60_000 },
+    "Alarm answered: <curdle#1>, 42 min after it was due",
+  ],
+  [{ ...stamp, type: "alarm.heard", visit, dueAt: MADE - 900 }, "Alarm answered: <curdle#1>"],
+  [{ ...stamp, type: "note.added", text: "cold" }, "Note: cold"],
+  [
+    { ...stamp, type: "clock.shifted", byMs: -3_600_000, keepElapsed: true },
+    "The phone's clock moved back by 1 h; waits kept their length",
+  ],
+  [
+    { ...stamp, type: "clock.shifted", byMs: 120_000, keepElapsed: false },
+    "The phone's clock moved on by 2 min; due times stayed",
+  ],
+  [{ ...stamp, type: "event.undone", undoes: "x" }, "Taken back: <x>"],
+  [{ ...stamp, type: "run.abandoned", reason: "Milk went off" }, "Given up: Milk went off"],
+  [{ ...stamp, type: "run.abandoned", reason: "" }, "Given up: no reason given"],
+];
+
+test.each(SAYINGS.map(([event, words]) => ({ event, words })))("$words", ({ event, words }) => {
+  expect(events.of(event, about)).toBe(words);
+});
+
+// These name a time of day, which depends on where the test runs.
+const TIMED: readonly (readonly [RunEvent, RegExp])[] = [
+  [
+    { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "phone-clock" },
+    /^The wait until \d\d:\d\d is also set in the phone's clock$/,
+  ],
+  [
+    { ...stamp, type: "due.moved", visit, dueAt: MADE },
+    /^<curdle#1> is now due \w{3}.* \d\d:\d\d$/,
+  ],
+  [
+    { ...stamp, type: "run.bottled", visit, bottles: [{ count: 6, size: 750 }], useBy: MADE },
+    /^Bottled 6 × 750 ml, use by \w{3}/,
+  ],
+];
+
+test.each(TIMED.map(([event, words]) => ({ event, words })))("$words", ({ event, words }) => {
+  expect(events.of(event, about)).toMatch(words);
+});
+
+test("every kind of event is said here", () => {
+  const kinds = draftSchema.def.options.map((one) => one.def.shape.type.def.values[0]);
+  const said = new Set([...SAYINGS, ...TIMED].map(([event]) => event.type));
+  expect(kinds.length).toBeGreaterThan(12);
+  expect(kinds.filter((kind) => kind === undefined || !said.has(kind))).toEqual([]);
+});
+
+test("a whole batch reads without a gap", () => {
+  const { events: log } = madeWhole(started("r", "PB-2511", MADE), {
+    yield: 3700,
+    topUp: 450,
+    useBy: MADE,
+  });
+  for (const event of log) expect(events.of(event, about)).toMatch(/^[A-Z<].{4,}[^ ]$/u);
+});
