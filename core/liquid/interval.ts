@@ -1,6 +1,6 @@
 import { ETHANOL_DENSITY, ethanolWaterDensity } from "./ethanol-water.ts";
 import { type Liquid, strengthOf, volumeOf } from "./liquid.ts";
-import { mix, scaleLiquid } from "./mixing.ts";
+import { mix, portion, scaleLiquid } from "./mixing.ts";
 
 /** A pour, with how far off it may be. */
 export interface UncertainPour {
@@ -18,17 +18,32 @@ export interface StrengthInterval {
   readonly high: number;
 }
 
-/** Label tolerance for spirits, v/v either way: 0.3 % vol in EU and US rules (from memory, not opened). */
+/**
+ * Label tolerance for spirits, v/v either way: 0.3 % vol, Regulation (EU) No 1169/2011, Annex XII, read
+ * in a copy of its German text; the same in US rules, from memory.
+ */
 export const LABEL_TOLERANCE = 0.003;
 
-/** About the same volume, stronger by about `by`: ethanol in the place of water. */
+/** Size of the small steps that an effect is read from. */
+const STEP = 1e-4;
+
+/** The same volume, stronger by about `by`: ethanol in the place of water. */
 function strengthened(liquid: Liquid, by: number): Liquid {
-  const litres = (volumeOf(liquid) * by) / 1000;
-  return {
+  const volume = volumeOf(liquid);
+  const litres = (volume * by) / 1000;
+  const changed = {
     ...liquid,
     ethanol: liquid.ethanol + litres * ETHANOL_DENSITY,
     water: liquid.water - litres * ethanolWaterDensity(0),
   };
+  // Strong spirit shrinks as it takes up water, by a fifth of that water: what is poured does not.
+  return portion(changed, volume);
+}
+
+/** A step up in strength, or down where there is not the water to give up for it. */
+function stepFor(liquid: Liquid): number {
+  const gives = (volumeOf(liquid) * STEP * ethanolWaterDensity(0)) / 1000;
+  return liquid.water > 2 * gives ? STEP : -STEP;
 }
 
 /** Other pours with one of them replaced. */
@@ -51,13 +66,17 @@ export function strengthInterval(pours: readonly UncertainPour[]): StrengthInter
   for (const [index, { liquid, volumeWithin, strengthWithin }] of pours.entries()) {
     const volume = volumeOf(liquid);
     if (!(volume > 0)) continue;
-    const step = 1e-4;
-    const more = mixedWith(pours, index, scaleLiquid(liquid, 1 + step)) - strength;
-    const stronger = strengthened(liquid, step);
-    const rise = mixedWith(pours, index, stronger) - strength;
-    const ownRise = strengthOf(stronger) - strengthOf(liquid);
-    squares += ((more / step) * (volumeWithin / volume)) ** 2;
-    squares += ((rise / ownRise) * strengthWithin) ** 2;
+    if (volumeWithin > 0) {
+      const more = mixedWith(pours, index, scaleLiquid(liquid, 1 + STEP)) - strength;
+      squares += ((more / STEP) * (volumeWithin / volume)) ** 2;
+    }
+    // What is exact is not tried out either: sugar or acid alone has no strength to step from.
+    if (strengthWithin > 0) {
+      const stronger = strengthened(liquid, stepFor(liquid));
+      const rise = mixedWith(pours, index, stronger) - strength;
+      const ownRise = strengthOf(stronger) - strengthOf(liquid);
+      squares += ((rise / ownRise) * strengthWithin) ** 2;
+    }
   }
   const within = Math.sqrt(squares);
   return {

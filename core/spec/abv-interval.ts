@@ -108,7 +108,7 @@ function wholeMl(pours: readonly PlanPour[], part: "before" | "after"): number {
 function clearWithin(plan: Plan): number {
   if (plan.yield === undefined) return 0;
   const { expected, low, high } = plan.yield;
-  return measureWithin(expected);
+  return plan.spec.topUp.rule === "fixed" ? (high - low) / 2 : measureWithin(expected);
 }
 
 function finalStrength(plan: Plan, halves: readonly number[]): StrengthInterval {

@@ -65,9 +65,7 @@ export function trialAt(
   const wholeMl = written.afterMl * scale;
   // A spec that is not washed holds nothing back, whatever its rule said while it was.
   const needed =
-    washed.wash === undefined
-      ? accepted(0)
-      : heldBackFor(spec.topUp, washed.clear, whole, wholeMl);
+    washed.wash === undefined ? accepted(0) : heldBackFor(spec.topUp, washed.clear, whole, wholeMl);
   if (!needed.ok) return needed;
   const heldBackMl = needed.value;
   // Held-back sugar or acid alone has no ml: it goes in as it is.
@@ -99,6 +97,8 @@ function washParts(
       high: throughFilter(wash, retention.low, keep),
       from: retention.from,
       batches: retention.batches,
+      curdKeeps: retention.mean,
+      filterKeeps: house.perFilter,
     },
     washed: clear,
   };

@@ -56,7 +56,7 @@ export const ingredientSchema = z.object({
   sweetness: sweetnessSchema,
   /** g/L; for dry goods g per kg. */
   acids: acidsSchema,
-  /** Net strong cation, mol/L; 0 where unknown. */
+  /** Net strong cation, mol/L; 0 where unknown. For dry goods mol per kg. */
   cation: z.number().check(z.gte(0), z.lte(5)),
   /** Other dissolved solids (salt, milk sugar), g/L; for dry goods g per kg. */
   solids: z.optional(perLitre),

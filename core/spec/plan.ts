@@ -5,6 +5,7 @@ import { batchSizeSchema, specSchema } from "./spec.ts";
 const amount = z.number().check(z.gte(0));
 const optionalAmount = z.optional(amount);
 const both = z.object({ ml: amount, g: amount });
+const words = z.string().check(z.maxLength(80));
 
 /** The masses of a liquid, g (cation in mol), as kept in a frozen plan. */
 const liquidSchema = z.object({
@@ -25,9 +26,9 @@ const liquidSchema = z.object({
 
 /** One ingredient of a batch: what is poured before the wash, and what is kept back until after it. */
 export const planLineSchema = z.object({
-  lineId: z.string(),
-  ingredientId: z.string(),
-  name: z.string(),
+  lineId: words,
+  ingredientId: words,
+  name: words,
   /** Weighed rather than measured: sugar, acid, leaves. */
   weighed: z.boolean(),
   before: both,
@@ -36,7 +37,7 @@ export const planLineSchema = z.object({
 
 /** The dairy of a batch. */
 export const planMilkSchema = z.object({
-  name: z.string(),
+  name: words,
   dairy: z.enum(DAIRY_KINDS),
   ml: amount,
   g: amount,
@@ -52,6 +53,9 @@ export const planYieldSchema = z.object({
   /** Where the expectation comes from. */
   from: z.enum(["common-practice", "own-batches"]),
   batches: z.number(),
+  /** What it was worked out with: litres the curd keeps per litre of milk, ml each filter keeps. */
+  curdKeeps: z.optional(amount),
+  filterKeeps: z.optional(amount),
 });
 
 /** The computed amounts and predictions of a batch before it starts; frozen into a run. */

@@ -4,8 +4,37 @@ import type { Rule } from "../quantity/figure.ts";
 export const RULES = {
   scale: {
     key: "scale",
-    formula: "batch amount = written amount × scale",
+    formula: "solved: what stands in the bottle (or fills the vessel) = what was asked for",
+    source: "proportion, less what the filters keep, in repeated steps to 1e-9 of the size",
+  },
+  amount: {
+    key: "amount",
+    formula: "batch amount = written amount × scale × share",
     source: "proportion",
+  },
+  density: {
+    key: "density",
+    formula: "ρ = m / V at 20 °C",
+    source: "as its volume, unless the house measured it",
+    limits: "about 0.1 % for sweet, strong liquids: our judgement",
+  },
+  weight: { key: "weight", formula: "m = V × ρ", source: "definition of density" },
+  measure: { key: "measure", formula: "V = m / ρ", source: "definition of density" },
+  rounded: {
+    key: "rounded",
+    formula: "nearest step of the tool, never to nothing",
+    source: "the jigger and scale chosen in Kit",
+  },
+  contents: {
+    key: "contents",
+    formula: "m = Σ amount × grams per ml of each ingredient",
+    source: "mass balance over what the cupboard says of each: ABV, °Brix or g/L, acid, density",
+    limits: "as good as the cupboard's figures: labels, measured or typical",
+  },
+  mass: {
+    key: "mass",
+    formula: "m = Σ m_i, of each ingredient by its own figures",
+    source: "mass balance: masses add, whatever volumes do",
   },
   volume: {
     key: "volume",
@@ -39,17 +68,67 @@ export const RULES = {
     source:
       "common practice, no source: 1 part milk to 4 of punch, printed recipes 1 : 2.8 to 1 : 5",
   },
+  serum: {
+    key: "serum",
+    formula: "V_serum = volume of the punch's masses and the milk's without fat and casein",
+    source: "mass balance; volume as at the other stages; composition of milk: food tables",
+  },
   yield: {
     key: "yield",
-    formula: "V_out = V_serum − k × V_milk − 20 ml × filters",
-    source: "volume balance; k from common practice, no source (0.25 to 0.45), or from own batches",
+    formula: "V_out = V_serum − k × V_milk − V_filter × filters",
+    source:
+      "volume balance; k from common practice, no source (0.25 to 0.45), or from own batches; 20 ml per filter: common practice, no source",
     limits:
       "the interval holds what 8 in 10 batches should give, and is a judgement until own batches replace it",
   },
+  heldBack: {
+    key: "held-back",
+    formula: "V = Σ written amount × share held back × scale",
+    source: "proportion; once the yield is measured it follows it, unless the spec says fixed",
+  },
   topUp: {
     key: "top-up",
-    formula: "V = V_planned × yield / yield_planned, or solved for a target strength",
-    source: "proportion; mass balance with contraction for a target",
+    formula: "V solved: strength of (yield + V) = target",
+    source: "mass balance with contraction; about yield × (target − washed) / (spirit − target)",
+  },
+  fill: {
+    key: "fill",
+    formula: "V_punch + V_milk",
+    source: "volumes as measured before they meet",
+  },
+  serves: { key: "serves", formula: "bottled / pour", source: "definition" },
+  mixPh: {
+    key: "mix-ph",
+    formula: "Σ charges = 0 over acids, their cations and milk's titratable groups, solved for pH",
+    source:
+      "dissociation constants with Davies activity; milk fitted to a published buffer index maximum of 27.7 mmol/L per pH",
+    limits:
+      "0.3 either way with cow's milk up to 20 % vol, 0.5 where the milk's uptake is a guess: our judgement, no measured wash could be opened",
+  },
+  onset: {
+    key: "onset",
+    formula: "5.1 + 0.032 × (t − 25 °C) + 0.02 per % vol, for cow's milk",
+    source:
+      "Food Hydrocolloids 7 (1993) 113, abstract, for the temperature; the slope with alcohol is assumed",
+    limits: "measured on diluted skim milk; taken at 20 °C here",
+  },
+  freezing: {
+    key: "freezing",
+    formula: "T_f = −[ΔT(ethanol) + ΔT(sugar) + ΔT(acids and solids)], each per kg of water",
+    source: "CRC Handbook of Chemistry and Physics, 102nd ed., for ethanol and sucrose",
+    limits: "about 0.3 °C; an undisturbed bottle can stay liquid some degrees colder",
+  },
+  glassTemperature: {
+    key: "glass-temperature",
+    formula: "heat of drink + heat of ice + heat of mixing = 0, down to its freezing point",
+    source: "heat balance; ice 333.55 kJ/kg; a bottle from the fridge taken at 4 °C",
+    limits: "a few degrees either way: our judgement; glass and air left out",
+  },
+  ice: {
+    key: "ice",
+    formula: "water that freezes out until what is left freezes at this temperature",
+    source: "freezing points as above; heat balance with the ice that goes in",
+    limits: "the blender's own heat is left out: it melts some",
   },
   water: {
     key: "water",

@@ -14,6 +14,7 @@ import { type Figure, figure, given } from "../quantity/figure.ts";
 import { stageStrengths } from "./abv-interval.ts";
 import type { Plan } from "./plan.ts";
 import { RULES } from "./rules-table.ts";
+import { serumOf } from "./wash.ts";
 
 /** The stages of a washed batch; an unwashed one is mixed, then in the glass. */
 export type StageName = "mixed" | "washed" | "topped-up" | "glass";
@@ -38,11 +39,12 @@ export interface Stage {
  * @param likely - the likely range of its strength, where it was worked out
  */
 export function balanceOf(name: StageName, liquid: Liquid, likely?: StrengthInterval): Stage {
-  const ethanol = given("ethanol-mass", liquid.ethanol, "g");
-  const water = given("water-mass", liquid.water, "g");
-  const sugarMass = given("sugar-mass", liquid.sugar, "g");
-  const acidMass = given("acid-mass", totalAcid(liquid.acids), "g");
-  const total = given("total-mass", massOf(liquid), "g");
+  const mass = (of: string, g: number): Figure => figure(of, g, "g", RULES.mass, []);
+  const ethanol = mass("ethanol-mass", liquid.ethanol);
+  const water = mass("water-mass", liquid.water);
+  const sugarMass = mass("sugar-mass", liquid.sugar);
+  const acidMass = mass("acid-mass", totalAcid(liquid.acids));
+  const total = mass("total-mass", massOf(liquid));
   const parts = [ethanol, water, sugarMass, acidMass];
   const volume = figure("volume", volumeOf(liquid), "ml", RULES.volume, parts);
   const sugar = sugarPerLitre(liquid);
@@ -71,7 +73,11 @@ export function stagesOf(plan: Plan): readonly Stage[] {
   return [mixed, washed, balanceOf("topped-up", plan.final, likely.final), glass];
 }
 
-/** The milk of a plan, with its derivation. */
+/**
+ * The milk of a plan, with its derivation.
+ *
+ * @returns nothing for a spec that is not washed
+ */
 export function milkFigure(plan: Plan): Figure | undefined {
   if (plan.milk === undefined || plan.spec.wash === undefined) return undefined;
   const punch = balanceOf("mixed", plan.mixed).volume;
@@ -79,19 +85,28 @@ export function milkFigure(plan: Plan): Figure | undefined {
   return figure("milk", plan.milk.ml, "ml", RULES.milk, [ratio, punch]);
 }
 
-/** The expected yield of a plan, with its derivation and interval. */
+/** What curd and filters are taken to keep; a plan of an older version does not say. */
+function keepsOf({ yield: expected, spec }: Plan): readonly Figure[] {
+  const filters = given("filters", spec.wash?.filters ?? 0, "count");
+  if (expected?.curdKeeps === undefined || expected.filterKeeps === undefined) return [filters];
+  const curd = given("curd-keeps", expected.curdKeeps, "ratio");
+  return [curd, filters, given("filter-keeps", expected.filterKeeps, "ml")];
+}
+
+/**
+ * The expected yield of a plan, with its derivation and interval.
+ *
+ * @returns nothing for a spec that is not washed
+ */
 export function yieldFigure(plan: Plan): Figure | undefined {
   const milk = milkFigure(plan);
-  if (plan.yield === undefined || milk === undefined) return undefined;
-  const filters = given("filters", plan.spec.wash?.filters ?? 0, "count");
+  if (plan.milk === undefined || plan.yield === undefined || milk === undefined) return undefined;
   const { expected, low, high } = plan.yield;
   const punch = balanceOf("mixed", plan.mixed).volume;
-  return figure(
-    "yield",
-    expected,
-    "ml",
-    RULES.yield,
-    [punch, milk, filters],
-    Math.max(high - expected, expected - low),
+  const whole = volumeOf(
+    serumOf({ punch: plan.mixed, dairy: plan.milk.dairy, milk: plan.milk.ml }),
   );
+  const serum = figure("serum", whole, "ml", RULES.serum, [punch, milk]);
+  const within = Math.max(high - expected, expected - low);
+  return figure("yield", expected, "ml", RULES.yield, [serum, milk, ...keepsOf(plan)], within);
 }

@@ -60,6 +60,17 @@ test("wider tolerances never narrow the range, exact pours have none", () => {
   );
 });
 
+test("sugar and pure alcohol have no water to step with; agrees with a weaker bottle", () => {
+  const exact = { volumeWithin: 0, strengthWithin: 0 };
+  const rest = [{ ...NOTHING, sugar: 50 }, waterOf(100)];
+  const { strength, high } = strengthInterval([
+    ...rest.map((liquid) => ({ liquid, ...exact })),
+    { liquid: spirit(100, 1), volumeWithin: 0, strengthWithin: 0.003 },
+  ]);
+  const weaker = strengthOf(mix([...rest, spirit(100, 0.997)]));
+  expect((high - strength) / (strength - weaker)).toBeCloseTo(1, 1);
+});
+
 test("stays within 0 and 1, and an empty mixture is 0", () => {
   const wild = strengthInterval([
     { liquid: spirit(10, 0.05), volumeWithin: 5, strengthWithin: 0.5 },

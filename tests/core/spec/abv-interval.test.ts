@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
 import { measureWithin, stageStrengths } from "../../../core/spec/abv-interval.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
+import { stagesOf } from "../../../core/spec/stages.ts";
 import { LABEL_TOLERANCES } from "../../../core/spec/tolerance-table.ts";
 import published from "../../published/tolerances.json";
 import {
@@ -76,6 +77,14 @@ test("each stage's range lies around its own strength", () => {
     expect(half(one ?? { low: 0, high: 0 })).toBeGreaterThan(0.001);
     expect(half(one ?? { low: 0, high: 9 })).toBeLessThan(0.02);
   }
+});
+
+test("the stages of a plan carry the half-width of their strength", () => {
+  const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
+  const { mixed, washed, final, glass } = stageStrengths(plan);
+  const within = stagesOf(plan).map(({ strength }) => strength.within ?? 0);
+  const halves = [mixed, washed ?? mixed, final, glass].map(half);
+  expect(within.map((one) => one.toFixed(9))).toEqual(halves.map((one) => one.toFixed(9)));
 });
 
 test("a fixed top-up that meets an unknown yield is less sure than one that follows it", () => {

@@ -72,6 +72,21 @@ test("an ingredient the plan came without is still fetched", () => {
   });
 });
 
+test("no bottle is opened for a rounding error, one is for a drop", () => {
+  const plan = planFor(PUNCH, stocked(2100));
+  const withBrandy = (ml: number) => ({
+    ...plan,
+    lines: plan.lines
+      .slice(0, 1)
+      .map((one) => ({ ...one, before: { ml, g: ml }, after: { ml: 0, g: 0 } })),
+  });
+  expect(find(pullList([withBrandy(700 + 1e-7)]), "brandy-40")).toMatchObject({
+    packs: 1,
+    left: 0,
+  });
+  expect(find(pullList([withBrandy(700.05)]), "brandy-40")?.packs).toBe(2);
+});
+
 test("every kind has a usual pack; nothing to make is nothing to fetch", () => {
   expect(Object.keys(USUAL_PACK).sort()).toEqual([...INGREDIENT_KINDS].sort());
   expect(pullList([])).toEqual([]);
