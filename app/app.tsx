@@ -1,6 +1,7 @@
 import type { ComponentType } from "preact";
 import { useState } from "preact/hooks";
 import type { AlarmKind } from "./alarm/alarm.ts";
+import { askToNotify, notifyState } from "./alarm/notify.ts";
 import { routes } from "./routes.ts";
 import { AlarmSheet } from "./screens/alarm-sheet.tsx";
 import { BenchScreen } from "./screens/bench.tsx";
@@ -43,10 +44,12 @@ const CupboardScreen = later(async () => (await import("./screens/cupboard.tsx")
 const IngredientScreen = later(
   async () => (await import("./screens/ingredient.tsx")).IngredientScreen,
 );
+const SumsScreen = later(async () => (await import("./screens/sums.tsx")).SumsScreen);
 const ShelfScreen = later(async () => (await import("./screens/shelf.tsx")).ShelfScreen);
 const LabelScreen = later(async () => (await import("./screens/label.tsx")).LabelScreen);
 const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).LogbookScreen);
 const BatchScreen = later(async () => (await import("./screens/batch.tsx")).BatchScreen);
+const SheetScreen = later(async () => (await import("./screens/sheet.tsx")).SheetScreen);
 const KitScreen = later(async () => (await import("./screens/kit.tsx")).KitScreen);
 
 interface Route {
@@ -73,10 +76,12 @@ const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
   plan: "specs",
   cupboard: "specs",
   ingredient: "specs",
+  sums: "specs",
   shelf: "shelf",
   label: "shelf",
   logbook: "logbook",
   batch: "logbook",
+  sheet: "logbook",
   kit: "kit",
 };
 
@@ -108,16 +113,27 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
       return <CupboardScreen />;
     case "ingredient":
       return <IngredientScreen key={id} id={id} />;
+    case "sums":
+      return <SumsScreen key={id} id={id} />;
     case "shelf":
       return <ShelfScreen />;
     case "label":
       return <LabelScreen key={id} id={id} />;
     case "logbook":
       return <LogbookScreen />;
+    case "sheet":
+      return <SheetScreen key={id} id={id} />;
     case "batch":
       return <BatchScreen key={id} id={id} />;
     case "kit":
-      return <KitScreen onSoundCheck={() => app.onSound("do")} onUpdate={app.onUpdate} />;
+      return (
+        <KitScreen
+          onSoundCheck={() => app.onSound("do")}
+          onUpdate={app.onUpdate}
+          notices={notifyState()}
+          onAskNotices={askToNotify}
+        />
+      );
     default:
       return <p class="app-say">{say.places.lost}</p>;
   }

@@ -1,5 +1,5 @@
 import { type Result, refused } from "../core/quantity/result.ts";
-import type { Command, RunRefusal } from "../core/run/decide.ts";
+import type { Command, RunRefusal } from "../core/run/command.ts";
 import { stampDrafts } from "../core/run/stamp.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
@@ -117,7 +117,7 @@ export async function perform(
   if (part === undefined) return refused("part-missing");
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const log = logOf(runId);
-    const decision = part.decide(log, runOf(runId), command);
+    const decision = part.decide(log, runOf(runId), command, clock.now());
     if (!decision.ok) return decision;
     const act = newId();
     const events = stampDrafts(decision.value, {

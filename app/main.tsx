@@ -9,6 +9,7 @@ import { App } from "./app.tsx";
 import { hangBell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import { openDesk, readAgain } from "./commands.ts";
+import { guardLinks } from "./parts/link-guard.ts";
 import { address, clockMoved, notice, now, opening, settings, updateWaiting } from "./state.ts";
 import { openDatabase } from "./storage/database.ts";
 import { deviceId } from "./storage/settings.ts";
@@ -89,6 +90,7 @@ async function start(clock: Clock): Promise<void> {
   keepTime(clock);
   followAddress();
   followTheme();
+  guardLinks();
   const bell = hangBell(clock);
   const pause = (ms: number) => new Promise<void>((resolve) => void clock.after(ms, resolve));
   // Nothing on the first screen needs the worker: it is fetched once that screen stands.

@@ -34,7 +34,7 @@ export const saving = signal<Saving>({ type: "saved" });
 export const notice = signal<Notice | undefined>(undefined);
 /** The moment the page was last drawn for, epoch ms; main.tsx keeps it moving. */
 export const now = signal(0);
-export const logs = signal<ReadonlyMap<string, readonly RunEvent[]>>(new Map());
+const logs = signal<ReadonlyMap<string, readonly RunEvent[]>>(new Map());
 export const specs = signal<readonly Spec[]>([]);
 export const ownIngredients = signal<readonly Ingredient[]>([]);
 export const settings = signal<Settings>(DEFAULT_SETTINGS);

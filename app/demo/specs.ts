@@ -61,5 +61,69 @@ const HARBOUR_SLUSH: Spec = {
   demo: true,
 };
 
+const plain = (
+  id: string,
+  name: string,
+  procedure: string,
+  lines: Spec["lines"],
+  rest: Partial<Spec>,
+): Spec => ({
+  id: `demo-${id}`,
+  name,
+  version: 1,
+  lines,
+  topUp: { rule: "fixed" },
+  procedure: { id: procedure, times: {} },
+  serve: { pour: 50, method: "straight", glass: "Small glass", garnish: "None" },
+  keepDays: 30,
+  notes: "",
+  demo: true,
+  ...rest,
+});
+
+const SMOKED_BARLEY = plain(
+  "smoked-barley",
+  "Smoked Barley",
+  "long-infusion",
+  [line("whisky", "blended-whisky-40", 700, "ml"), line("barley", "roasted-barley", 70, "g")],
+  { notes: "At 20 °C. It turns bitter past 36 h." },
+);
+
+const BROWN_BUTTER = plain(
+  "brown-butter-rye",
+  "Brown-Butter Rye",
+  "fat-wash",
+  [line("rye", "rye-50", 700, "ml"), line("butter", "brown-butter", 90, "g")],
+  { keepDays: 14, notes: "Melt the butter away from flames. Milk stays declared." },
+);
+
+const CHAMOMILE = plain(
+  "chamomile-dry-vermouth",
+  "Chamomile Dry Vermouth",
+  "short-infusion",
+  [line("vermouth", "dry-vermouth-18", 750, "ml"), line("chamomile", "chamomile", 6, "g")],
+  { keepDays: 14 },
+);
+
+const SHERBET = plain(
+  "citrus-skin-sherbet",
+  "Citrus-Skin Sherbet",
+  "sherbet",
+  [
+    line("skins", "lemon-skins", 100, "g"),
+    line("sugar", "white-sugar", 400, "g"),
+    line("juice", "lemon-juice", 400, "ml"),
+  ],
+  { keepDays: 7, notes: "Aim for 50 °Bx." },
+);
+
 /** The demo specs of The Salt Loft, an invented bar. */
-export const DEMO_SPECS: readonly Spec[] = [PEAR_BEACON, BOATYARD, HARBOUR_SLUSH];
+export const DEMO_SPECS: readonly Spec[] = [
+  PEAR_BEACON,
+  BOATYARD,
+  SMOKED_BARLEY,
+  BROWN_BUTTER,
+  CHAMOMILE,
+  SHERBET,
+  HARBOUR_SLUSH,
+];

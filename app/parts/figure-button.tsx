@@ -1,39 +1,45 @@
-import { useRef } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Figure } from "../../core/quantity/figure.ts";
-import { figureText, type VolumeStyle } from "../words/format.ts";
+import { withinText } from "../words/change-text.ts";
+import { type FigureStyle, figureText } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import "./figure-button.css";
 
 interface FigureProps {
   readonly figure: Figure;
-  readonly style: VolumeStyle;
+  readonly style: FigureStyle;
 }
 
 const nameOf = (figure: Figure): string => sayLater.plan.names[figure.name] ?? figure.name;
 
-/** One level of a derivation: what went in, and by which rule. */
-function Working({ figure, style }: FigureProps) {
-  const { rule, from, within } = figure;
-  const words = sayLater.plan;
-  return (
+function Input({ figure, style }: FigureProps) {
+  const row = (
     <>
-      <h3>{nameOf(figure)}</h3>
-      <p class="figure-button-value">
-        {figureText(figure, style)}
-        {within !== undefined &&
-          ` ${words.within(figureText({ ...figure, value: within }, style))}`}
-      </p>
-      <dl class="figure-button-working">
-        {from.length > 0 && (
-          <>
-            <dt>{words.from}</dt>
-            {from.map((one) => (
-              <dd key={one.name}>
-                {nameOf(one)}: {figureText(one, style)}
-              </dd>
-            ))}
-          </>
-        )}
+      <span>{nameOf(figure)}</span>
+      <b>{figureText(figure, style)}</b>
+    </>
+  );
+  if (figure.rule.formula === "") return <p class="figure-button-row">{row}</p>;
+  return (
+    <details class="figure-button-input">
+      <summary class="figure-button-row">{row}</summary>
+      <Rule figure={figure} style={style} />
+    </details>
+  );
+}
+
+/** By which rule a number came about, and from what; each input opens in its turn. */
+function Rule({ figure, style }: FigureProps) {
+  const { rule, from } = figure;
+  const words = sayLater.plan;
+  const explained = words.rules[rule.key];
+  return (
+    <div class="figure-button-rule">
+      {explained !== undefined && <p>{explained}</p>}
+      {from.map((one, at) => (
+        <Input key={`${one.name} ${at}`} figure={one} style={style} />
+      ))}
+      <dl class="figure-button-facts">
         {rule.formula !== "" && (
           <>
             <dt>{words.formula}</dt>
@@ -49,28 +55,55 @@ function Working({ figure, style }: FigureProps) {
           </>
         )}
       </dl>
-    </>
+    </div>
   );
 }
 
-/** A number that opens to show how it was worked out. */
-export function FigureButton(props: FigureProps & { readonly bare?: boolean }) {
-  const { figure, style, bare = false } = props;
+function Sheet({ figure, style, onClose }: FigureProps & { readonly onClose: () => void }) {
   const sheet = useRef<HTMLDialogElement>(null);
+  const words = sayLater.plan;
+  const within = withinText(figure, style);
+  useEffect(() => sheet.current?.showModal(), []);
+  return (
+    <dialog
+      class="figure-button-sheet"
+      ref={sheet}
+      aria-label={`${words.working}: ${nameOf(figure)}`}
+      onClose={onClose}
+    >
+      <h2>{nameOf(figure)}</h2>
+      <p class="figure-button-value">
+        {figureText(figure, style)}
+        {within !== undefined && <span> {words.within(within)}</span>}
+      </p>
+      <Rule figure={figure} style={style} />
+      <form method="dialog" class="figure-button-foot">
+        <button type="submit" class="figure-button-close">
+          {words.close}
+        </button>
+      </form>
+    </dialog>
+  );
+}
+
+export interface FigureButtonProps extends FigureProps {
+  /** Leaves the unit to the heading. */
+  readonly bare?: boolean;
+  /** Shows its likely range beside it. */
+  readonly range?: boolean;
+}
+
+/** A number that opens to show how it was worked out. */
+export function FigureButton({ figure, style, bare = false, range = false }: FigureButtonProps) {
+  const [open, setOpen] = useState(false);
+  const within = range ? withinText(figure, style, true) : undefined;
   return (
     <>
-      <button type="button" class="figure-button" onClick={() => sheet.current?.showModal()}>
-        {figureText(figure, style, bare)}
+      <button type="button" class="figure-button" onClick={() => setOpen(true)}>
+        <span class="figure-button-number">{figureText(figure, style, bare)}</span>
+        {within !== undefined && <small class="figure-button-within"> ±{within}</small>}
       </button>
-      <dialog class="figure-button-sheet" ref={sheet} aria-label={sayLater.plan.working}>
-        <h2>{sayLater.plan.working}</h2>
-        <Working figure={figure} style={style} />
-        <form method="dialog">
-          <button type="submit" class="figure-button-close">
-            {sayLater.plan.close}
-          </button>
-        </form>
-      </dialog>
+      {open && <Sheet figure={figure} style={style} onClose={() => setOpen(false)} />}
     </>
   );
 }

@@ -21,10 +21,11 @@ async function heard(key: string): Promise<void> {
 }
 
 async function settleClock(byMs: number, keepElapsed: boolean): Promise<void> {
-  clockMoved.value = undefined;
   for (const run of openRuns.value) {
     await perform(run.id, { type: "shift-clock", byMs, keepElapsed });
   }
+  // Asked until the answer is stored, and asked again where it moved once more meanwhile.
+  if (clockMoved.value === byMs) clockMoved.value = undefined;
 }
 
 function ClockQuestion({ byMs }: { readonly byMs: number }) {

@@ -1,10 +1,12 @@
+import type { NotifyState } from "../alarm/notify.ts";
 import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
 import type { UpdateOutcome } from "../update.ts";
 import { sayLater } from "../words/say-later.ts";
 import { MakeBackup } from "./kit/backup.tsx";
-import { Theme, Units } from "./kit/choices.tsx";
+import { Theme, Tools, Units } from "./kit/choices.tsx";
 import { StorageFacts } from "./kit/keeping.tsx";
+import { Notices } from "./kit/notices.tsx";
 import { Restore } from "./kit/restore.tsx";
 import { SoundCheck } from "./kit/sound.tsx";
 import { Version } from "./kit/version.tsx";
@@ -14,6 +16,8 @@ interface KitProps {
   /** Plays one round of the alarm; called inside a tap. */
   readonly onSoundCheck: () => void;
   readonly onUpdate: () => Promise<UpdateOutcome>;
+  readonly notices: NotifyState;
+  readonly onAskNotices: () => Promise<NotifyState>;
 }
 
 function Cautions() {
@@ -30,15 +34,18 @@ function Cautions() {
 }
 
 /** What is set once: sound, units, screen, backup, storage, version, the house's cautions. */
-export function KitScreen({ onSoundCheck, onUpdate }: KitProps) {
+export function KitScreen(props: KitProps) {
+  const { onSoundCheck, onUpdate, notices, onAskNotices } = props;
   const words = sayLater.kit;
   return (
     <main class="kit">
       <h1>{words.title}</h1>
       <SoundCheck onSoundCheck={onSoundCheck} />
+      <Notices state={notices} onAsk={onAskNotices} />
       <MakeBackup />
       <Restore />
       <Units />
+      <Tools />
       <Theme />
       <Cautions />
       <StorageFacts />

@@ -1,29 +1,38 @@
-import { useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { glassOf } from "../../core/board/column.ts";
+import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
 import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
 import { alarmStatus, now, runOf } from "../state.ts";
+import { dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { BottleWork } from "./run/bottle.tsx";
 import { BuildWork } from "./run/build.tsx";
 import { detailOf } from "./run/detail.ts";
+import { DripWork } from "./run/drip.tsx";
 import { Ended } from "./run/ended.tsx";
 import { LookWork } from "./run/look.tsx";
 import { MeasureWork } from "./run/measure.tsx";
 import { More, MoreButton } from "./run/more.tsx";
 import { HandsWork, WaitWork } from "./run/plain.tsx";
-import { TopUpWork } from "./run/top-up.tsx";
+import { Advice, TopUpWork } from "./run/top-up.tsx";
 import { Countdown, HandOver } from "./run/wait.tsx";
 import "./run.css";
+
+const MINUTE = 60_000;
 
 interface WorkProps {
   readonly run: Run;
   readonly visit: Visit;
 }
+
+/** A house's own step is called what the house calls it. */
+const verbOf = (run: Run, visit: Visit): string =>
+  stepOfVisit(run, visit).title ?? say.work.verbs[visit.step] ?? visit.step;
 
 /** The controls of a step, by what it asks for. */
 function Work({ run, visit }: WorkProps) {
@@ -37,10 +46,13 @@ function Work({ run, visit }: WorkProps) {
       return <MeasureWork run={run} visit={visit} />;
     case "top-up":
       return <TopUpWork run={run} visit={visit} />;
+    case "drip":
+      return <DripWork run={run} visit={visit} />;
     case "bottle":
       return <BottleWork run={run} visit={visit} />;
     default:
-      if (step.look === true) return <LookWork run={run} visit={visit} />;
+      if (step.asks !== undefined) return <LookWork run={run} visit={visit} />;
+      if (step.needs !== undefined) return <MeasureWork run={run} visit={visit} />;
       return step.kind === "hands-on" ? (
         <HandsWork run={run} visit={visit} />
       ) : (
@@ -60,14 +72,37 @@ function Where({ run, visit }: WorkProps) {
   );
 }
 
+/** How long something perishable has been warm; said from the first minute, louder from 3 h on. */
+function Warm({ run }: { readonly run: Run }) {
+  const clock = safetyClockOf(run, now.value);
+  if (clock === undefined || clock.warmFor < MINUTE) return null;
+  const words = sayLater.run.warm;
+  const length = duration(clock.warmFor);
+  if (clock.level === "within") return <p class="run-warm">{words.within(length)}</p>;
+  const full = clock.fullAt === undefined ? undefined : dueTime(clock.fullAt, now.value);
+  const near = full === undefined ? words.nearCold(length) : words.near(length, full);
+  return (
+    <p class="run-warm run-strong" role="alert">
+      {clock.level === "past" ? words.past(length) : near}
+    </p>
+  );
+}
+
 function Doing({ run, visit }: WorkProps) {
   const glass = glassOf(run);
   const [alarm] = alarmsOf(run);
   const mood = alarm === undefined ? "still" : alarm.dueAt <= now.value ? "due" : "waiting";
-  const verb = say.work.verbs[visit.step] ?? visit.step;
+  const verb = verbOf(run, visit);
+  const body = useRef<HTMLDivElement>(null);
+  // A new step is read from its top, however far down the one before was left.
+  useLayoutEffect(() => body.current?.closest("main")?.scrollIntoView(), []);
+  const { work } = stepOfVisit(run, visit);
+  const clock = visit.dueAt !== undefined && <Countdown run={run} visit={visit} />;
   return (
     <>
-      <div class="run-body">
+      {/* What a long wait is looked at for; during a pass the eye is on the glass. */}
+      {work !== "pass" && clock}
+      <div class="run-body" ref={body}>
         <Column
           size="rack"
           layers={glass.bands}
@@ -79,9 +114,10 @@ function Doing({ run, visit }: WorkProps) {
           <Where run={run} visit={visit} />
           <h1 class="run-verb">{verb}</h1>
           <p class="run-detail">{detailOf(run, visit)}</p>
+          {work === "top-up" && <Advice run={run} />}
         </div>
       </div>
-      {visit.dueAt !== undefined && <Countdown run={run} visit={visit} />}
+      {work === "pass" && clock}
       {visit.dueAt !== undefined && <HandOver run={run} visit={visit} />}
       <Work run={run} visit={visit} />
     </>
@@ -108,6 +144,12 @@ export function RunScreen({ id }: { readonly id: string }) {
       </header>
       {more && <More run={run} />}
       {ended === undefined && <StatusLine status={alarmStatus.value} />}
+      {ended === undefined && <Warm run={run} />}
+      {run.pausedAt !== undefined && (
+        <p class="run-warm run-strong">
+          {sayLater.run.around.pausedSince(dueTime(run.pausedAt, now.value))}
+        </p>
+      )}
       {ended === undefined && visit !== undefined ? (
         <Doing key={visit.key} run={run} visit={visit} />
       ) : (

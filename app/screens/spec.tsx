@@ -22,6 +22,7 @@ import {
   sameDraft,
 } from "./spec/draft.ts";
 import { Lines } from "./spec/lines.tsx";
+import { MakingForm } from "./spec/making-form.tsx";
 import { type ReadDraft, readDraft } from "./spec/read-draft.ts";
 import { KeepForm, ServeForm } from "./spec/serve-form.tsx";
 import { Stands } from "./spec/stands.tsx";
@@ -186,6 +187,7 @@ function Form({ id, stored, draft }: FormState) {
       </section>
       <WashForm {...props} spec={spec} />
       {draft.washed && <TopUpForm {...props} />}
+      <MakingForm {...props} />
       <ServeForm {...props} />
       <KeepForm {...props} />
       <Stands spec={spec} />

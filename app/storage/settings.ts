@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { MASS_STEPS, VOLUME_STEPS } from "../../core/quantity/rounding.ts";
 import type { Database } from "./database.ts";
 
 /** What the house has chosen. Each field has a default, so an older record still reads. */
@@ -6,6 +7,16 @@ export const settingsSchema = z.object({
   ounce: z._default(z.enum(["bar", "exact"]), "bar"),
   /** Which units amounts are shown in. */
   volumes: z._default(z.enum(["ml", "oz"]), "ml"),
+  /** Whether a plan's amounts are exact or in steps of the house's jigger or scale. */
+  rounding: z._default(z.enum(["exact", "jigger", "scale"]), "exact"),
+  /** Step of the house's jigger or jug, ml. */
+  jiggerStep: z._default(z.literal(VOLUME_STEPS), 5),
+  /** Step of the house's scale, g. */
+  scaleStep: z._default(z.literal(MASS_STEPS), 1),
+  /** The largest vessel a batch can stand in, ml. */
+  vessel: z._default(z.number().check(z.gt(0), z.lte(1_000_000)), 10_000),
+  /** Written beside money; any sign, or none. */
+  currency: z._default(z.string().check(z.maxLength(4)), "€"),
   theme: z._default(z.enum(["auto", "dark", "light"]), "auto"),
   /** When somebody last heard the sound check, epoch ms; 0 for never. */
   soundHeardAt: z._default(z.number(), 0),

@@ -1,6 +1,7 @@
 import type { Amount } from "../../core/quantity/amount.ts";
 import type { Figure } from "../../core/quantity/figure.ts";
-import { type Ounce, ounceInMl } from "../../core/quantity/ounce.ts";
+import type { Ounce } from "../../core/quantity/ounce.ts";
+import { massShown, type Shown, volumeShown } from "./shown.ts";
 
 const LANGUAGE = "en-GB";
 
@@ -26,22 +27,16 @@ export interface VolumeStyle {
   readonly ounce: Ounce;
 }
 
-/** ml to what a measuring jug shows: a tenth below 10, whole below 1000, nearest 5 above. */
-function mlText(ml: number): string {
-  if (ml < 9.95) return `${decimals(ml, 1)} ml`;
-  if (ml < 1000) return `${decimals(ml, 0)} ml`;
-  return `${decimals(Math.round(ml / 5) * 5, 0)} ml`;
+function shownText({ value, places, unit }: Shown): string {
+  const number = decimals(value, places).replace("-", "−");
+  return unit === "" ? number : `${number} ${unit}`;
 }
 
 /** A volume in the house's unit. */
-export function volume(ml: number, style: VolumeStyle): string {
-  if (style.volumes === "ml") return mlText(ml);
-  const oz = ml / ounceInMl(style.ounce);
-  return `${decimals(oz, oz < 10 ? 2 : 1)} oz`;
-}
+export const volume = (ml: number, style: VolumeStyle): string => shownText(volumeShown(ml, style));
 
-/** A mass: a tenth of a gram below 100 g, whole grams above. */
-export const mass = (g: number): string => `${decimals(g, g < 99.95 ? 1 : 0)} g`;
+/** A mass in g. */
+export const mass = (g: number): string => shownText(massShown(g));
 
 /** A strength as bars write it. */
 export const abv = (strength: number): string => `${decimals(strength * 100, 1)} %`;
@@ -110,36 +105,63 @@ export function duration(ms: number): string {
   return `${Math.floor(hours / 24)} d ${hours % 24} h`;
 }
 
-/** A figure in its own unit; `bare` leaves the unit to the table's heading. */
-export function figureText(one: Figure, style: VolumeStyle, bare = false): string {
-  const { value, unit } = one;
+/** How a house wants figures shown. */
+export interface FigureStyle extends VolumeStyle {
+  readonly currency?: string;
+}
+
+/** A figure as it is shown. */
+export function figureShown({ value, unit }: Figure, style: FigureStyle): Shown {
   switch (unit) {
     case "ml":
-      return volume(value, style);
+      return volumeShown(value, style);
     case "g":
-      return mass(value);
+      return massShown(value);
     case "abv":
-      return abv(value);
+      return { value: value * 100, places: 1, unit: "%" };
     case "g/L":
-      return bare ? decimals(value, 1) : `${decimals(value, 1)} g/L`;
+      return { value, places: 1, unit: "g/L" };
     case "brix":
-      return bare ? decimals(value, 1) : `${decimals(value, 1)} °Bx`;
+      return { value, places: 1, unit: "°Bx" };
     case "ratio":
-      return decimals(value, value < 1 ? 2 : 1);
+      return { value, places: value < 1 ? 2 : 1, unit: "" };
     case "share":
-      return percent(value);
+      return { value: value * 100, places: 0, unit: "%" };
     case "pH":
-      return `pH ${decimals(value, 1)}`;
+      return { value, places: 1, unit: "" };
     case "degC":
-      return `${decimals(value, 0)} °C`;
+      return { value, places: 0, unit: "°C" };
     case "kg/m3":
-      return `${decimals(value, 0)} kg/m³`;
+      return { value, places: 0, unit: "kg/m³" };
     case "count":
-      return decimals(value, 0);
+      return { value, places: 0, unit: "" };
     case "ms":
-      return duration(value);
+      return { value: value / 60_000, places: 0, unit: "min" };
     case "money":
-      return decimals(value, 2);
+      return { value, places: 2, unit: style.currency ?? "" };
+  }
+}
+
+/** Money in the house's sign: "€12.30", "12.30 kr". */
+export function money(value: number, currency: string): string {
+  const amount = decimals(value, 2);
+  if (currency === "") return amount;
+  return /^[\p{Sc}]$/u.test(currency) ? `${currency}${amount}` : `${amount} ${currency}`;
+}
+
+/** A figure in its own unit; `bare` leaves the unit to the table's heading. */
+export function figureText(one: Figure, style: FigureStyle, bare = false): string {
+  const shown = figureShown(one, style);
+  if (bare) return decimals(shown.value, shown.places);
+  switch (one.unit) {
+    case "ms":
+      return duration(one.value);
+    case "pH":
+      return `pH ${shownText(shown)}`;
+    case "money":
+      return money(one.value, shown.unit);
+    default:
+      return shownText(shown);
   }
 }
 
@@ -195,4 +217,10 @@ export function storageSize(bytes: number): string {
   if (bytes < 999_500) return `${decimals(bytes / 1000, 0)} kB`;
   if (bytes < 999_500_000) return `${decimals(bytes / 1_000_000, 1)} MB`;
   return `${decimals(bytes / 1_000_000_000, 1)} GB`;
+}
+
+/** A length of time as a person would type it, to read back the same: "36 h", "90 min", "45 s". */
+export function typedLength(ms: number): string {
+  if (ms % 3_600_000 === 0) return `${ms / 3_600_000} h`;
+  return ms % 60_000 === 0 ? `${ms / 60_000} min` : `${ms / 1000} s`;
 }

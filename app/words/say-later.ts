@@ -7,8 +7,10 @@ import { batch, logbook } from "./en/logbook.ts";
 import { plan } from "./en/plan.ts";
 import { refusals } from "./en/refusals.ts";
 import { run } from "./en/run.ts";
+import { sheet } from "./en/sheet.ts";
 import { shelf } from "./en/shelf.ts";
 import { spec, specs } from "./en/specs.ts";
+import { sums } from "./en/sums.ts";
 
 /** Wording of screens that are fetched later: kept out of what the page loads before it can draw. */
 export const sayLater = {
@@ -22,9 +24,11 @@ export const sayLater = {
   logbook,
   plan,
   run,
+  sheet,
   shelf,
   spec,
   specs,
+  sums,
 };
 
 /** The sentence for a refusal. */

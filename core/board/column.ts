@@ -1,4 +1,3 @@
-import type { Look } from "../method/procedure.ts";
 import { measuredYield, openVisit, type Run, stepOfVisit, topUpOf } from "../run/run.ts";
 import { collectedSoFar, milkPoured, mostInVessel, passesOf } from "../run/wash-progress.ts";
 
@@ -53,7 +52,7 @@ function builtMl(run: Run): number {
 }
 
 /** While it drips: clear below as far as was read, the curd still soaked above it. */
-function dripping(run: Run, full: number, look: Look): Glass["bands"] {
+function dripping(run: Run, full: number, look: "hazy" | "clear"): Glass["bands"] {
   const collected = collectedSoFar(run) ?? 0;
   const left = Math.max(0, mostInVessel(run) - collected);
   return [
@@ -86,8 +85,18 @@ function bandsOf(run: Run, full: number): Glass["bands"] {
         ? [{ look: "cloudy", share: milk + punch }]
         : dripping(run, full, "hazy");
     case "drip":
-    case "yield":
       return dripping(run, full, "clear");
+    case "yield":
+      // An unwashed drink has no curd to be measured clear of.
+      return run.plan.milk === undefined
+        ? [{ look: "punch", share: punch }]
+        : dripping(run, full, "clear");
+    case "steep":
+    case "strain":
+    case "chill":
+    case "stir":
+    case "brix":
+      return [{ look: "punch", share: punch }];
     default:
       return [
         { look: "clear", share: clearMl(run) / full },

@@ -1,23 +1,11 @@
 import type { Procedure, Step } from "./procedure.ts";
+import { BOTTLED, HOUR, handsOn, MINUTE, reading, timedWait } from "./steps.ts";
 
-const SECOND = 1000;
-const MINUTE = 60 * SECOND;
-const HOUR = 60 * MINUTE;
-
-const handsOn = (id: string, work: Step["work"]): Step => ({
-  id,
-  kind: "hands-on",
-  work,
-  branches: [],
-});
-
-const reading = (id: string, work: Step["work"], needs: NonNullable<Step["needs"]>): Step => ({
-  id,
-  kind: "reading",
-  work,
-  needs,
-  branches: [],
-});
+const RESCUE_BRANCHES: Step["branches"] = [
+  { on: "finer-filter", to: "finer" },
+  { on: "cold-rest", to: "cold-rest" },
+  { on: "accept", to: "slow-drip" },
+];
 
 /**
  * The dairy wash: milk in the vessel first, punch poured into it, then filtered through its own
@@ -27,18 +15,12 @@ const reading = (id: string, work: Step["work"], needs: NonNullable<Step["needs"
 export const DAIRY_WASH: Procedure = {
   id: "dairy-wash",
   version: 1,
+  perishableFrom: "milk",
   steps: [
     handsOn("build", "build"),
     reading("milk", "milk", "milk"),
     handsOn("pour", "pour"),
-    {
-      id: "curdle",
-      kind: "timed-wait",
-      work: "rest",
-      waitFor: HOUR,
-      askEvery: 15 * MINUTE,
-      branches: [],
-    },
+    timedWait("curdle", "rest", HOUR, { stands: "counter" }),
     handsOn("wet-filter", "filter"),
     {
       id: "first-pass",
@@ -55,23 +37,31 @@ export const DAIRY_WASH: Procedure = {
       work: "pass",
       waitFor: MINUTE,
       askEvery: MINUTE,
-      look: true,
+      asks: "look",
       branches: [
-        { look: "cloudy", to: "re-pour" },
-        { look: "hazy", to: "re-pour" },
+        { on: "clear", to: "slow-drip" },
+        { on: "cloudy", to: "re-pour" },
+        { on: "hazy", to: "re-pour" },
+        // Three passes through a bed that will not clear: more of the same seldom helps.
+        { on: "cloudy", to: "rescue", fromRound: 3 },
+        { on: "hazy", to: "rescue", fromRound: 3 },
       ],
     },
+    handsOn("rescue", "other", { asks: "rescue", branches: RESCUE_BRANCHES }),
+    handsOn("finer", "filter", { next: "re-pour" }),
+    timedWait("cold-rest", "chill", 24 * HOUR, { stands: "fridge" }),
+    handsOn("rack", "strain", { next: "yield" }),
     {
       id: "slow-drip",
       kind: "watched-wait",
       work: "drip",
+      stands: "fridge",
       waitFor: 30 * MINUTE,
       askEvery: HOUR,
       branches: [],
     },
     reading("yield", "yield", "yield"),
     reading("top-up", "top-up", "top-up"),
-    reading("bottle", "bottle", "bottled"),
-    handsOn("label", "label"),
+    ...BOTTLED,
   ],
 };

@@ -3,6 +3,28 @@ import * as z from "zod/mini";
 /** What the filtered liquid looks like. */
 export const LOOKS = ["cloudy", "hazy", "clear"] as const;
 
+/** What an infusion tastes like: whether it has had long enough. */
+export const TASTES = ["not-yet", "right", "too-far"] as const;
+
+/** What may be done with a run that will not clear. */
+export const RESCUES = ["finer-filter", "cold-rest", "accept"] as const;
+
+/** Everything a person may answer to a step that asks. */
+export const OUTCOMES = [...LOOKS, ...TASTES, ...RESCUES] as const;
+
+/** Where a vessel stands while a step goes on. */
+export const STANDS = ["counter", "fridge", "freezer"] as const;
+
+/** What a kitchen has only so many of. */
+export const RESOURCES = [
+  "person",
+  "filter-stand",
+  "fridge",
+  "freezer",
+  "blender",
+  "burner",
+] as const;
+
 /** What a step may ask to be measured. */
 export const READING_KEYS = [
   "milk",
@@ -12,6 +34,7 @@ export const READING_KEYS = [
   "top-up",
   "bottled",
   "temperature",
+  "brix",
 ] as const;
 
 /** Kinds of hands-on work that the run screen lays out in a way of its own. */
@@ -28,6 +51,11 @@ export const WORKS = [
   "top-up",
   "bottle",
   "label",
+  "steep",
+  "strain",
+  "chill",
+  "stir",
+  "brix",
   "other",
 ] as const;
 
@@ -41,14 +69,32 @@ export const stepSchema = z.object({
   work: z.enum(WORKS),
   /** How long a timed wait lasts, or when a watched wait first asks. */
   waitFor: z.optional(duration),
+  /** Further moments at which a watched wait asks, from its start. */
+  askAt: z.optional(z.array(duration).check(z.maxLength(20))),
   /** How often it asks again until somebody answers. */
   askEvery: z.optional(duration),
+  /** A hard stop: past this a watched wait has gone on too long, whatever it tastes like. */
+  longestFor: z.optional(duration),
+  /** Hands-on time to plan with, where it is not the usual few minutes. */
+  handsFor: z.optional(duration),
+  stands: z.optional(z.enum(STANDS)),
+  uses: z.optional(
+    z.array(z.object({ resource: z.enum(RESOURCES), amount: z.number().check(z.gt(0)) })),
+  ),
   /** A reading the step cannot be finished without. */
   needs: z.optional(z.enum(READING_KEYS)),
-  /** Whether it can only be finished by saying what is seen. */
-  look: z.optional(z.boolean()),
-  /** Where to go for a look; otherwise the next step in the list. */
-  branches: z.array(z.object({ look: z.enum(LOOKS), to: id })),
+  /** What has to be said before it can be finished: how it looks or tastes, or what to do now. */
+  asks: z.optional(z.enum(["look", "taste", "rescue"])),
+  /** Where to go when no branch is taken; otherwise the next step in the list. */
+  next: z.optional(id),
+  /** Where to go for an outcome, from a round on; otherwise the next step in the list. */
+  branches: z.array(
+    z.object({
+      on: z.enum(OUTCOMES),
+      to: id,
+      fromRound: z.optional(z.number().check(z.int(), z.gte(1), z.lte(99))),
+    }),
+  ),
   /** Wording of a house's own step; shipped steps are worded by the catalogue. */
   title: z.optional(z.string().check(z.maxLength(80))),
   detail: z.optional(z.string().check(z.maxLength(500))),
@@ -57,19 +103,31 @@ export const stepSchema = z.object({
 /** No two steps by one name, and no branch into nowhere: a run could not be walked to its end. */
 const hangsTogether = (steps: readonly z.infer<typeof stepSchema>[]): boolean => {
   const ids = new Set(steps.map((step) => step.id));
-  const known = steps.every((step) => step.branches.every(({ to }) => ids.has(to)));
+  const goals = (step: z.infer<typeof stepSchema>) => [
+    ...step.branches.map(({ to }) => to),
+    ...(step.next === undefined ? [] : [step.next]),
+  ];
+  const known = steps.every((step) => goals(step).every((goal) => ids.has(goal)));
   return ids.size === steps.length && known;
 };
 
 /** How a spec is made: its steps in order. Pinned into a run when it starts. */
 export const procedureSchema = z.object({
   id,
+  /** What a house calls its own procedure; shipped ones are named by the catalogue. */
+  name: z.optional(z.string().check(z.minLength(1), z.maxLength(80))),
+  /** From this step on something perishable is in the vessel. */
+  perishableFrom: z.optional(id),
   version: z.number().check(z.int(), z.gte(1)),
   steps: z.array(stepSchema).check(z.minLength(1), z.maxLength(60), z.refine(hangsTogether)),
 });
 
-/** What the filtered liquid looks like. */
-export type Look = (typeof LOOKS)[number];
+/** What a person answers to a step that asks. */
+export type Outcome = (typeof OUTCOMES)[number];
+/** Where a vessel stands. */
+export type Stand = (typeof STANDS)[number];
+/** What a kitchen has only so many of. */
+export type Resource = (typeof RESOURCES)[number];
 /** What a step may ask to be measured. */
 export type ReadingKey = (typeof READING_KEYS)[number];
 /** One thing to do or wait for. */
@@ -93,13 +151,24 @@ export function stepOf(procedure: Procedure, stepId: string): Step {
  *
  * @param procedure - the pinned procedure
  * @param stepId - the step just finished
- * @param look - what was seen, where the step asks for it
- * @returns the next step, or nothing after the last
+ * @param outcome - what was seen or tasted, where the step asks for it
+ * @param round - how many times this step has been passed through, this time included
+ * @returns the next step, or nothing after the last; of several branches for an outcome, the one
+ *   that starts at the latest round already reached
  * @throws RangeError when the procedure has no such step, or the step branches to none
  */
-export function stepAfter(procedure: Procedure, stepId: string, look?: Look): Step | undefined {
+export function stepAfter(
+  procedure: Procedure,
+  stepId: string,
+  outcome?: Outcome,
+  round = 1,
+): Step | undefined {
   const step = stepOf(procedure, stepId);
-  const branch = step.branches.find((one) => one.look === look);
-  if (branch !== undefined) return stepOf(procedure, branch.to);
+  const from = (branch: Step["branches"][number]) => branch.fromRound ?? 1;
+  const [branch] = step.branches
+    .filter((one) => one.on === outcome && from(one) <= round)
+    .sort((a, b) => from(b) - from(a));
+  const goal = branch?.to ?? step.next;
+  if (goal !== undefined) return stepOf(procedure, goal);
   return procedure.steps[procedure.steps.indexOf(step) + 1];
 }

@@ -1,4 +1,4 @@
-import { byText } from "./order.ts";
+import type { Step } from "../method/procedure.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "./run.ts";
 
 /** What an alarm asks for: to act now, or to look and say what is seen. */
@@ -13,40 +13,51 @@ export interface Alarm {
   readonly dueAt: number;
 }
 
-/**
- * The next moment a wait asks for somebody: when it is due, then `askEvery` after the last time
- * somebody answered, until the step is finished.
- */
-function nextAsk({ dueAt, heardAt }: Visit, askEvery: number | undefined): number | undefined {
-  if (dueAt === undefined || heardAt === undefined || heardAt < dueAt) return dueAt;
-  return askEvery === undefined ? undefined : heardAt + askEvery;
+/** When a wait has gone on too long, whatever it looks or tastes like. */
+const hardStop = (visit: Visit, step: Step): number | undefined =>
+  step.longestFor === undefined ? undefined : visit.startedAt + step.longestFor;
+
+/** The moments a wait asks at by its procedure: when it is due, then those named, then its end. */
+function namedAsks(visit: Visit, step: Step): readonly number[] {
+  const { dueAt } = visit;
+  if (dueAt === undefined) return [];
+  const later = (step.askAt ?? []).map((after) => visit.startedAt + after);
+  const stop = hardStop(visit, step);
+  return [dueAt, ...later.filter((at) => at > dueAt), ...(stop === undefined ? [] : [stop])].sort(
+    (a, b) => a - b,
+  );
 }
 
 /**
- * The alarms of a run: none once it has ended or where nothing is waited for.
+ * The next moment a wait asks for somebody: the first named one that nobody has answered yet, and
+ * `askEvery` after the last answer if that comes sooner, until the step is finished.
+ */
+function nextAsk(visit: Visit, step: Step): number | undefined {
+  const { heardAt } = visit;
+  const named = namedAsks(visit, step);
+  const next = named.find((at) => heardAt === undefined || at > heardAt);
+  const [first] = named;
+  if (heardAt === undefined || first === undefined || heardAt < first) return next;
+  const again = step.askEvery === undefined ? undefined : heardAt + step.askEvery;
+  return next === undefined || again === undefined ? (next ?? again) : Math.min(next, again);
+}
+
+function kindOf(visit: Visit, step: Step, dueAt: number): AlarmKind {
+  const stop = hardStop(visit, step);
+  const over = stop !== undefined && dueAt >= stop;
+  return step.kind === "timed-wait" || over ? "do" : "look";
+}
+
+/**
+ * The alarms of a run: none once it has ended, while it is paused, or where nothing is waited for.
  *
  * @returns the next alarm of the step being worked on, due or not
  */
 export function alarmsOf(run: Run): readonly Alarm[] {
   const visit = openVisit(run);
-  if (visit === undefined || endingOf(run) !== undefined) return [];
+  if (visit === undefined || endingOf(run) !== undefined || run.pausedAt !== undefined) return [];
   const step = stepOfVisit(run, visit);
-  const dueAt = nextAsk(visit, step.askEvery);
+  const dueAt = nextAsk(visit, step);
   if (dueAt === undefined) return [];
-  const kind = step.kind === "timed-wait" ? "do" : "look";
-  return [{ runId: run.id, visit: visit.key, kind, dueAt }];
-}
-
-/**
- * The alarms that should be ringing.
- *
- * @param runs - any; those that have ended are silent
- * @param now - epoch ms
- * @returns those due at or before `now`, the longest overdue first
- */
-export function ringingAlarms(runs: readonly Run[], now: number): readonly Alarm[] {
-  return runs
-    .flatMap(alarmsOf)
-    .filter((alarm) => alarm.dueAt <= now)
-    .sort((a, b) => a.dueAt - b.dueAt || byText(a.runId, b.runId));
+  return [{ runId: run.id, visit: visit.key, kind: kindOf(visit, step, dueAt), dueAt }];
 }

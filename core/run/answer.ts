@@ -7,6 +7,7 @@ import { mostInVessel } from "./wash-progress.ts";
 /** What a step asked for, answered. Volumes in ml. */
 export type Answer =
   | { readonly of: "milk" | "cloudy-run" | "yield" | "top-up"; readonly ml: number }
+  | { readonly of: "brix"; readonly brix: number }
   | { readonly of: "bottled"; readonly bottles: readonly Bottles[]; readonly useBy: number };
 
 /** Why a figure is not taken. */
@@ -14,6 +15,8 @@ export type FigureRefusal = "reading-not-a-number" | "reading-above-poured" | "n
 
 /** A measuring jug may read so much more than what is known to be in the vessel. Judgement. */
 const READ_OVER = 1.05;
+/** A refractometer's scale ends here, degrees Brix. */
+const MOST_BRIX = 95;
 /** Poured in from outside the vessel: more than this is a slip of the finger, ml. */
 const MOST_POURED = 1_000_000;
 
@@ -50,6 +53,13 @@ export function answerDraft(run: Run, visit: Visit, answer: Answer): Result<Draf
     const filled = bottles.every((one) => bottlesSchema.safeParse(one).success);
     if (bottles.length === 0 || !filled) return refused("no-bottles");
     return accepted({ type: "run.bottled", ...at, bottles: [...bottles], useBy });
+  }
+  if (answer.of === "brix") {
+    const { brix } = answer;
+    const readable = brix >= 0 && brix <= MOST_BRIX;
+    return readable
+      ? accepted({ type: "reading.logged", ...at, what: "brix", value: brix, unit: "brix" })
+      : refused("reading-not-a-number");
   }
   const { ml } = answer;
   const wrong = refusedVolume(run, answer.of, ml);

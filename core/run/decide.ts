@@ -1,66 +1,19 @@
-import type { Look, Procedure, ReadingKey } from "../method/procedure.ts";
-import { stepAfter } from "../method/procedure.ts";
-import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
-import type { Plan } from "../spec/plan.ts";
-import { type Answer, answerDraft, type FigureRefusal, refusedVolume } from "./answer.ts";
 import {
-  type Draft,
-  draftSchema,
-  type OtherWatch,
-  type ReadingUnit,
-  type RunEvent,
-} from "./event.ts";
+  LOOKS,
+  type Outcome,
+  RESCUES,
+  type ReadingKey,
+  type Step,
+  stepAfter,
+  TASTES,
+} from "../method/procedure.ts";
+import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
+import { answerDraft, refusedVolume } from "./answer.ts";
+import type { Command, RunRefusal } from "./command.ts";
+import { drippingVisit, nextDripLook } from "./drip-outlook.ts";
+import { type Draft, draftSchema, type RunEvent } from "./event.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "./run.ts";
-import { barToTakingBack, type TakeBackRefusal } from "./take-back.ts";
-
-/** An order from the person at the bench. */
-export type Command =
-  | {
-      readonly type: "start-run";
-      readonly batch: string;
-      readonly plan: Plan;
-      readonly procedure: Procedure;
-      readonly appVersion: string;
-    }
-  | {
-      readonly type: "finish-step";
-      readonly visit: string;
-      readonly answer?: Answer;
-      readonly look?: Look;
-    }
-  | {
-      readonly type: "log-reading";
-      readonly visit: string;
-      readonly what: ReadingKey;
-      readonly value: number;
-      readonly unit: ReadingUnit;
-    }
-  | { readonly type: "pour-line"; readonly visit: string; readonly line: string }
-  | { readonly type: "hear-alarm"; readonly visit: string; readonly dueAt: number }
-  | {
-      readonly type: "hand-alarm";
-      readonly visit: string;
-      readonly dueAt: number;
-      readonly to: OtherWatch;
-    }
-  | { readonly type: "move-due"; readonly visit: string; readonly dueAt: number }
-  | { readonly type: "undo"; readonly act: string }
-  | { readonly type: "add-note"; readonly text: string }
-  | { readonly type: "shift-clock"; readonly byMs: number; readonly keepElapsed: boolean }
-  | { readonly type: "abandon"; readonly reason: string };
-
-/** Why an order was not carried out. */
-export type RunRefusal =
-  | "run-already-started"
-  | "run-not-started"
-  | "run-ended"
-  | "step-not-open"
-  | "reading-missing"
-  | "look-missing"
-  | FigureRefusal
-  | "note-empty"
-  | TakeBackRefusal
-  | "order-does-not-fit";
+import { barToTakingBack } from "./take-back.ts";
 
 type Decision = Result<readonly Draft[], RunRefusal>;
 
@@ -88,15 +41,24 @@ const readMeanwhile = (run: Run, visit: Visit, what: ReadingKey): boolean =>
   (what === "collected" || what === "temperature") &&
   run.readings.some((reading) => reading.visit === visit.key && reading.what === what);
 
+/** The outcomes that end a step which asks; "not yet" is said while it goes on. */
+const ANSWERS: Readonly<Record<NonNullable<Step["asks"]>, readonly Outcome[]>> = {
+  look: LOOKS,
+  taste: TASTES.filter((taste) => taste !== "not-yet"),
+  rescue: RESCUES,
+};
+
 /** Why a step cannot be finished yet; nothing where all it asks for was said. */
 function unanswered(run: Run, visit: Visit, order: FinishStep): Refused<RunRefusal> | undefined {
-  const { needs, look } = stepOfVisit(run, visit);
+  const { needs, asks } = stepOfVisit(run, visit);
   const of = order.answer?.of;
   if (needs !== undefined && of !== needs && !readMeanwhile(run, visit, needs)) {
     return refused("reading-missing", { what: needs });
   }
   if (of !== undefined && of !== needs) return misfit(order.type);
-  return look === true && order.look === undefined ? refused("look-missing") : undefined;
+  if (asks === undefined) return undefined;
+  if (order.look === undefined) return refused("look-missing");
+  return ANSWERS[asks].includes(order.look) ? undefined : misfit(order.type);
 }
 
 function finishStep(run: Run, order: FinishStep): Decision {
@@ -113,32 +75,42 @@ function finishStep(run: Run, order: FinishStep): Decision {
   }
   if (look !== undefined) drafts.push({ type: "look.noted", visit: visit.key, look });
   drafts.push({ type: "step.finished", visit: visit.key });
-  const next = stepAfter(run.procedure, visit.step, look);
+  const round = run.visits.filter((one) => one.step === visit.step).length;
+  const next = stepAfter(run.procedure, visit.step, look, round);
   if (next !== undefined) {
     drafts.push({ type: "step.started", visit: visitKey(run, next.id), step: next.id });
   }
   return accepted(drafts);
 }
 
-function logReading(run: Run, order: LogReading): Decision {
+/** A reading of the drip moves the wait to when the next look is worth the walk. */
+function dripMoved(run: Run, { visit, what, unit, value }: LogReading, now: number): Draft[] {
+  if (what !== "collected" || unit !== "ml" || drippingVisit(run)?.key !== visit) return [];
+  const dueAt = nextDripLook(run, value, now);
+  return dueAt === undefined ? [] : [{ type: "due.moved", visit, dueAt }];
+}
+
+function logReading(run: Run, order: LogReading, now: number): Decision {
   const { type, ...reading } = order;
   const wrong = reading.unit === "ml" ? refusedVolume(run, reading.what, reading.value) : undefined;
   if (wrong !== undefined) return wrong;
   const draft: Draft = { type: "reading.logged", ...reading };
-  return draftSchema.safeParse(draft).success ? accepted([draft]) : refused("reading-not-a-number");
+  return draftSchema.safeParse(draft).success
+    ? accepted([draft, ...dripMoved(run, order, now)])
+    : refused("reading-not-a-number");
 }
 
 const known = (run: Run, visit: string): boolean => run.visits.some((one) => one.key === visit);
 const open = (run: Run, visit: string): boolean => openVisit(run)?.key === visit;
 
 /** Orders that speak of a passage through a step. */
-function atVisit(run: Run, order: Extract<Command, { visit: string }>): Decision {
+function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: number): Decision {
   switch (order.type) {
     case "finish-step":
       return finishStep(run, order);
     // What was read a moment before the step ended is still worth keeping.
     case "log-reading":
-      return known(run, order.visit) ? logReading(run, order) : refused("step-not-open");
+      return known(run, order.visit) ? logReading(run, order, now) : refused("step-not-open");
     case "pour-line": {
       const { visit, line } = order;
       if (!open(run, visit)) return refused("step-not-open");
@@ -147,15 +119,40 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>): Decision
         : misfit(order.type);
     }
   }
-  const { visit, dueAt } = order;
+  const { visit } = order;
   if (!open(run, visit)) return refused("step-not-open");
   switch (order.type) {
+    case "note-look":
+      return accepted([{ type: "look.noted", visit, look: order.look }]);
     case "hear-alarm":
-      return accepted([{ type: "alarm.heard", visit, dueAt }]);
+      return accepted([{ type: "alarm.heard", visit, dueAt: order.dueAt }]);
     case "hand-alarm":
-      return accepted([{ type: "alarm.handed", visit, dueAt, to: order.to }]);
+      return accepted([{ type: "alarm.handed", visit, dueAt: order.dueAt, to: order.to }]);
     case "move-due":
-      return accepted([{ type: "due.moved", visit, dueAt }]);
+      return accepted([{ type: "due.moved", visit, dueAt: order.dueAt }]);
+  }
+}
+
+type AroundRun = Extract<
+  Command,
+  { type: "pause" | "resume" | "move-vessel" | "change-hands" | "note-lot" }
+>;
+
+/** Orders about the whole run: who, where, from which lot, and whether anybody is at it. */
+function aroundRun(order: AroundRun): Decision {
+  switch (order.type) {
+    case "pause":
+      return accepted([{ type: "run.paused" }]);
+    case "resume":
+      return accepted([{ type: "run.resumed" }]);
+    case "move-vessel":
+      return accepted([{ type: "vessel.moved", to: order.to }]);
+    case "change-hands":
+      return accepted([{ type: "hands.changed", initials: order.initials.trim() }]);
+    case "note-lot": {
+      const { type: _, ...noted } = order;
+      return accepted([{ type: "lot.noted", ...noted }]);
+    }
   }
 }
 
@@ -169,7 +166,7 @@ function undo(events: readonly RunEvent[], act: string): Decision {
   return bar === undefined ? accepted([{ type: "event.undone", undoes: act }]) : refused(bar);
 }
 
-function onRun(events: readonly RunEvent[], run: Run, order: Command): Decision {
+function onRun(events: readonly RunEvent[], run: Run, order: Command, now: number): Decision {
   if (order.type === "start-run") return refused("run-already-started");
   if (order.type === "undo") return undo(events, order.act);
   if (order.type === "add-note") return addNote(order.text);
@@ -181,8 +178,14 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command): Decision 
     }
     case "abandon":
       return accepted([{ type: "run.abandoned", reason: order.reason }]);
+    case "pause":
+    case "resume":
+    case "move-vessel":
+    case "change-hands":
+    case "note-lot":
+      return aroundRun(order);
     default:
-      return atVisit(run, order);
+      return atVisit(run, order, now);
   }
 }
 
@@ -199,14 +202,16 @@ function storable(decision: Decision, order: Command["type"]): Decision {
  * @param events - the run's log in the common order; empty before it starts
  * @param run - the same log folded
  * @param command - the order
+ * @param now - epoch ms
  * @returns events of one act, each of a shape that is read back; or a refusal that changes nothing
  */
 export function decide(
   events: readonly RunEvent[],
   run: Run | undefined,
   command: Command,
+  now: number,
 ): Decision {
-  if (run !== undefined) return storable(onRun(events, run, command), command.type);
+  if (run !== undefined) return storable(onRun(events, run, command, now), command.type);
   return command.type === "start-run"
     ? storable(startRun(command), command.type)
     : refused("run-not-started");

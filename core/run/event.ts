@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { LOOKS, procedureSchema, READING_KEYS } from "../method/procedure.ts";
+import { OUTCOMES, procedureSchema, READING_KEYS, STANDS } from "../method/procedure.ts";
 import { planSchema } from "../spec/plan.ts";
 
 /** More than any vessel holds, ml: what an event may carry. */
@@ -14,7 +14,7 @@ const words = z.string().check(z.maxLength(2000));
 export const WATCHERS = ["phone-clock", "person", "vessel"] as const;
 
 /** Units a reading may carry. */
-export const READING_UNITS = ["ml", "g", "degC", "count"] as const;
+export const READING_UNITS = ["ml", "g", "degC", "count", "brix"] as const;
 
 const readingFields = {
   what: z.enum(READING_KEYS),
@@ -45,7 +45,8 @@ const DRAFTS = [
   /** One ingredient has gone into the vessel. */
   body("line.poured", { visit: id, line: id }),
   body("reading.logged", { visit: id, ...readingFields }),
-  body("look.noted", { visit: id, look: z.enum(LOOKS) }),
+  /** What was seen or tasted; a wait that goes on may be tasted several times. */
+  body("look.noted", { visit: id, look: z.enum(OUTCOMES) }),
   body("run.repoured", { visit: id, ml: amount }),
   body("yield.logged", { visit: id, ml: amount }),
   body("topup.poured", { visit: id, ml: amount, advised: amount, planned: amount }),
@@ -58,6 +59,19 @@ const DRAFTS = [
   body("event.undone", { undoes: id }),
   body("run.bottled", { visit: id, bottles: z.array(bottlesSchema), useBy: moment }),
   body("run.abandoned", { reason: words }),
+  /** Nobody works on it for now: its alarms are silent, its waits go on. */
+  body("run.paused", {}),
+  body("run.resumed", {}),
+  /** Where the vessel was put. */
+  body("vessel.moved", { to: z.enum(STANDS) }),
+  /** Whose hands it is in, by initials. */
+  body("hands.changed", { initials: z.string().check(z.minLength(1), z.maxLength(8)) }),
+  /** The lot of an ingredient, and the use-by date on it where there is one. */
+  body("lot.noted", {
+    ingredient: id,
+    lot: z.string().check(z.minLength(1), z.maxLength(60)),
+    useBy: z.optional(moment),
+  }),
 ] as const;
 
 /** What happened, before it is stamped with an id and a time. */

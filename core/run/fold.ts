@@ -15,6 +15,9 @@ interface Lists {
   readonly topUps: TopUpPoured[];
   readonly bottlings: Bottled[];
   readonly notes: Run["notes"][number][];
+  readonly stands: Run["stands"][number][];
+  readonly hands: Run["hands"][number][];
+  readonly lots: Run["lots"][number][];
 }
 
 const noLists = (): Lists => ({
@@ -26,6 +29,9 @@ const noLists = (): Lists => ({
   topUps: [],
   bottlings: [],
   notes: [],
+  stands: [],
+  hands: [],
+  lots: [],
 });
 
 const listsOf = (run: Run): Lists => ({
@@ -37,6 +43,9 @@ const listsOf = (run: Run): Lists => ({
   topUps: [...run.topUps],
   bottlings: [...run.bottlings],
   notes: [...run.notes],
+  stands: [...run.stands],
+  hands: [...run.hands],
+  lots: [...run.lots],
 });
 
 function started(event: EventOf<"run.started">): Run {
@@ -141,8 +150,34 @@ function keep(lists: Lists, event: RunEvent): boolean {
       lists.notes.push({ at: event.at, text: event.text });
       return true;
     default:
+      return keepAround(lists, event);
+  }
+}
+
+/** Keeps what is said of the whole run rather than of one step; false where it is something else. */
+function keepAround(lists: Lists, event: RunEvent): boolean {
+  const { act, device, at } = event;
+  const it = { act, device, at };
+  switch (event.type) {
+    case "vessel.moved":
+      lists.stands.push({ ...it, to: event.to });
+      return true;
+    case "hands.changed":
+      lists.hands.push({ ...it, initials: event.initials });
+      return true;
+    case "lot.noted": {
+      const { ingredient, lot, useBy } = event;
+      lists.lots.push({ ...it, ingredient, lot, ...(useBy === undefined ? {} : { useBy }) });
+      return true;
+    }
+    default:
       return false;
   }
+}
+
+function resumed(run: Run): Run {
+  const { pausedAt: _, ...going } = run;
+  return going;
 }
 
 /**
@@ -172,6 +207,10 @@ export function applyEvent(run: Run | undefined, event: RunEvent): Run | undefin
       return waitChanged(run, event);
     case "clock.shifted":
       return clockShifted(run, event);
+    case "run.paused":
+      return { ...run, pausedAt: run.pausedAt ?? event.at };
+    case "run.resumed":
+      return resumed(run);
     case "run.abandoned":
       return { ...run, abandoned: { at: event.at, reason: event.reason } };
     default: {

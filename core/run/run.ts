@@ -1,4 +1,4 @@
-import type { Look, Procedure, ReadingKey, Step } from "../method/procedure.ts";
+import type { Outcome, Procedure, ReadingKey, Stand, Step } from "../method/procedure.ts";
 import { stepOf } from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
 import type { Bottles, OtherWatch, ReadingUnit } from "./event.ts";
@@ -15,6 +15,13 @@ export interface Visit {
   readonly handed?: { readonly to: OtherWatch; readonly dueAt: number };
   /** The latest moment somebody answered its alarm. */
   readonly heardAt?: number;
+}
+
+/** Something that happened to the whole run. */
+interface Happened {
+  readonly act: string;
+  readonly device: string;
+  readonly at: number;
 }
 
 /** Something measured or said, by whom, and when. */
@@ -35,7 +42,7 @@ export interface Reading extends Said {
 
 /** What was seen. */
 export interface Seen extends Said {
-  readonly look: Look;
+  readonly look: Outcome;
 }
 
 /** A cloudy run poured back over the curd, ml. */
@@ -78,6 +85,15 @@ export interface Run {
   readonly topUps: readonly TopUpPoured[];
   readonly bottlings: readonly Bottled[];
   readonly notes: readonly { readonly at: number; readonly text: string }[];
+  readonly stands: readonly (Happened & { readonly to: Stand })[];
+  readonly hands: readonly (Happened & { readonly initials: string })[];
+  readonly lots: readonly (Happened & {
+    readonly ingredient: string;
+    readonly lot: string;
+    readonly useBy?: number;
+  })[];
+  /** Since when nobody works on it; its alarms are silent. */
+  readonly pausedAt?: number;
   readonly abandoned?: { readonly at: number; readonly reason: string };
 }
 

@@ -1,5 +1,5 @@
 import { type Liquid, strengthOf, volumeOf } from "../liquid/liquid.ts";
-import { mix, scaleLiquid } from "../liquid/mixing.ts";
+import { mix, portion, scaleLiquid } from "../liquid/mixing.ts";
 import { type TopUpRefusal, topUpFor } from "../spec/top-up.ts";
 import { clearOf } from "../spec/wash.ts";
 import { measuredYield, type Run } from "./run.ts";
@@ -29,7 +29,10 @@ export interface TopUpAdvice {
  */
 export function clearSoFar(run: Run): Liquid {
   const { plan } = run;
-  if (plan.milk === undefined) return plan.mixed;
+  if (plan.milk === undefined) {
+    // Unwashed: what is left after straining, as much of it as was measured.
+    return portion(plan.final, measuredYield(run) ?? plan.finalMl);
+  }
   const ml = measuredYield(run) ?? plan.yield?.expected ?? 0;
   return clearOf({ punch: plan.mixed, dairy: plan.milk.dairy, milk: milkPoured(run) }, ml);
 }

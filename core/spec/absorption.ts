@@ -29,6 +29,9 @@ export interface Infusion {
 /** Why nothing can be strained. */
 export type StrainRefusal = "botanicals-keep-all";
 
+/** A smaller share than this left over is rounding, not a drink. */
+const LEAST_LEFT = 1e-6;
+
 /**
  * A liquid without what its botanicals keep: they keep it at the strength it has by then.
  *
@@ -40,7 +43,8 @@ export type StrainRefusal = "botanicals-keep-all";
 export function strained(liquid: Liquid, kept: number): Result<Liquid, StrainRefusal> {
   if (kept === 0) return accepted(liquid);
   const volume = volumeOf(liquid);
-  if (kept >= volume) return refused("botanicals-keep-all", { kept, volume });
+  if (!(volume - kept > LEAST_LEFT * volume))
+    return refused("botanicals-keep-all", { kept, volume });
   return accepted(portion(liquid, volume - kept));
 }
 

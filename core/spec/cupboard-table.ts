@@ -1,4 +1,5 @@
 import type { AcidMasses } from "../quantity/acid-name.ts";
+import { ABSORPTIONS } from "./absorption-table.ts";
 import type { Ingredient } from "./ingredient.ts";
 
 /**
@@ -46,6 +47,14 @@ const juice = (
     cation,
     cautions: ["fresh-juice", ...cautions],
   });
+
+/** Steeped and strained out: it adds nothing that is counted, and keeps some of the liquid. */
+const botanical = (
+  id: string,
+  name: string,
+  absorbs: number,
+  allergens: Ingredient["allergens"] = [],
+): Ingredient => entry(id, name, "dry", { absorbs, allergens });
 
 /** Ingredients every house starts with. */
 export const CUPBOARD: readonly Ingredient[] = [
@@ -141,4 +150,16 @@ export const CUPBOARD: readonly Ingredient[] = [
   entry("citric-acid", "Citric acid, powder", "dry", { acids: { citric: 1000 } }),
   entry("malic-acid", "Malic acid, powder", "dry", { acids: { malic: 1000 } }),
   entry("tartaric-acid", "Tartaric acid, powder", "dry", { acids: { tartaric: 1000 } }),
+  entry("salt", "Salt", "dry", { solids: 1000 }),
+  // What botanicals keep: from memory, about half as much either way (absorption-table.ts).
+  botanical("coffee-beans", "Coffee beans, cracked", ABSORPTIONS.coffee.usual),
+  botanical("tea-leaves", "Tea leaves, dry", ABSORPTIONS.tea.usual),
+  botanical("chamomile", "Chamomile flowers, dried", ABSORPTIONS.tea.usual),
+  botanical("hibiscus", "Hibiscus flowers, dried", ABSORPTIONS.tea.usual),
+  botanical("cinnamon-bark", "Cinnamon bark", ABSORPTIONS.spice.usual),
+  botanical("roasted-barley", "Roasted barley", ABSORPTIONS.spice.usual, ["gluten"]),
+  botanical("cacao-nibs", "Cacao nibs", ABSORPTIONS.nibs.usual),
+  botanical("lemon-skins", "Lemon skins, without pith", ABSORPTIONS.peel.usual),
+  // Lifted off hard and cold, fat keeps little spirit; how much was not measured.
+  botanical("brown-butter", "Browned butter", 0, ["milk"]),
 ];

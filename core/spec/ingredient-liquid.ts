@@ -118,6 +118,8 @@ function wetPortion(ingredient: Ingredient, amount: Measured): Portion {
  * @source as `liquidOf`; plain milk by the dairy table, without fat and casein
  * @limits fat and casein of dairy that was sweetened or strengthened count as water; dry goods
  *   dissolve wholly, but for what their figures leave out
+ * @example
+ * portionOf(CUPBOARD.find(({ id }) => id === "vodka-40"), { kind: "volume", ml: 1000 }).value.g // => 948.05 ± 0.01
  */
 export function portionOf(
   ingredient: Ingredient,

@@ -25,12 +25,6 @@ export const RULES = {
     formula: "nearest step of the tool, never to nothing",
     source: "the jigger and scale chosen in Kit",
   },
-  contents: {
-    key: "contents",
-    formula: "m = Σ amount × grams per ml of each ingredient",
-    source: "mass balance over what the cupboard says of each: ABV, °Brix or g/L, acid, density",
-    limits: "as good as the cupboard's figures: labels, measured or typical",
-  },
   mass: {
     key: "mass",
     formula: "m = Σ m_i, of each ingredient by its own figures",
@@ -137,6 +131,12 @@ export const RULES = {
       "a widely quoted fit to stirred and shaken drinks, from memory; latent heat 333.55 kJ/kg",
     limits: "± 0.05 of the volume with ordinary ice",
   },
+  ownWater: {
+    key: "own-water",
+    formula: "water = pour × share",
+    source: "measured by this house, written in the spec",
+  },
+  perKgWater: { key: "per-kg-water", formula: "1000 × m / m_water", source: "definition" },
   batchCost: {
     key: "batch-cost",
     formula: "C = Σ amount × paid / pack",

@@ -30,6 +30,9 @@ export const specLineSchema = z.object({
   heldBack: share,
 });
 
+/** Shapes of a filter's vessel that the drip forecast tells apart. */
+export const FILTER_SHAPES = ["topped-up", "straight", "cone", "unknown"] as const;
+
 /** How the spec is washed. */
 export const washSchema = z.object({
   dairyId: id,
@@ -37,6 +40,8 @@ export const washSchema = z.object({
   ratio: z.number().check(z.gte(0.02), z.lte(2)),
   order: z.enum(["punch-into-milk", "milk-into-punch"]),
   filters: z.number().check(z.int(), z.gte(1), z.lte(50)),
+  /** How the filter's vessel is shaped, or that it is kept topped up: it decides how the drip slows. */
+  filterShape: z.optional(z.enum(FILTER_SHAPES)),
 });
 
 /** How the held-back spirit follows the measured yield. */
@@ -70,6 +75,13 @@ export const specSchema = z.object({
   lines: z.array(specLineSchema),
   wash: z.optional(washSchema),
   topUp: topUpSchema,
+  /** How it is made, with times of its own (ms, by step); washed specs are dairy washes without it. */
+  procedure: z.optional(
+    z.object({
+      id,
+      times: z.record(id, z.number().check(z.int(), z.gte(1000), z.lte(90 * 24 * 3_600_000))),
+    }),
+  ),
   serve: serveSchema,
   /** Days it may be kept by the house's rule; the day it is made counts as the first. */
   keepDays: z.number().check(z.int(), z.gte(1), z.lte(365)),
@@ -83,6 +95,8 @@ export type Spec = Readonly<z.infer<typeof specSchema>>;
 export type SpecLine = Readonly<z.infer<typeof specLineSchema>>;
 /** How the held-back spirit follows the measured yield. */
 export type TopUpRule = Readonly<z.infer<typeof topUpSchema>>;
+/** The shape of a filter's vessel. */
+export type FilterShape = (typeof FILTER_SHAPES)[number];
 /** How a serve is chilled and thinned. */
 export type ServeMethod = (typeof SERVE_METHODS)[number];
 

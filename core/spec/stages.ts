@@ -35,7 +35,7 @@ export interface Stage {
  * The balance of a liquid: volume, ABV, sugar, acid, °Brix and their ratio.
  *
  * @param name - which stage it stands for
- * @param liquid - any amount above nothing
+ * @param liquid - any amount
  * @param likely - the likely range of its strength, where it was worked out
  */
 export function balanceOf(name: StageName, liquid: Liquid, likely?: StrengthInterval): Stage {

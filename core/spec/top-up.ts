@@ -53,6 +53,8 @@ export interface MeasuredYield {
  *   strength takes, or the planned amount whatever came through
  * @throws RangeError when a target strength is not 0 to 1
  * @source proportion: V = V_plan * yield / yield_plan; strength: mass balance as `spiritToReach`
+ * @example
+ * topUpFor({ rule: { rule: "proportion" }, plannedYield: 4400, plannedTopUp: 500, measured: 3960, clear: NOTHING, spirit: NOTHING }).value // => 450
  */
 export function topUpFor(one: MeasuredYield): Result<number, TopUpRefusal> {
   switch (one.rule.rule) {

@@ -25,7 +25,7 @@ const RUNS = /^export (?:async )?(?:function|const|class)/m;
 test("the globs saw the house", () => {
   expect(paths).toEqual(
     expect.arrayContaining([
-      "core/quantity/units.ts",
+      "core/quantity/amount.ts",
       "app/main.tsx",
       "service-worker/service-worker.ts",
       "tests/build/budget.test.ts",

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
-import { LOOKS, READING_KEYS } from "../../core/method/procedure.ts";
+import { LOOKS, OUTCOMES, READING_KEYS, STANDS } from "../../core/method/procedure.ts";
 import type { Answer } from "../../core/run/answer.ts";
-import type { Command } from "../../core/run/decide.ts";
+import type { Command } from "../../core/run/command.ts";
 import { READING_UNITS, WATCHERS } from "../../core/run/event.ts";
 import { openVisit } from "../../core/run/run.ts";
 import { planOf, type TestBench } from "./run-events.ts";
@@ -25,10 +25,11 @@ const moment = fc.oneof(
   fc.constantFrom(Number.NaN, -1, 0.5),
 );
 const text = fc.constantFrom("", "  ", "smells of tea", "x".repeat(2001), "__proto__");
-const look = fc.option(fc.constantFrom(...LOOKS), { nil: undefined });
+const look = fc.option(fc.constantFrom(...OUTCOMES), { nil: undefined });
 
 const answer: fc.Arbitrary<Answer> = fc.oneof(
   fc.record({ of: fc.constantFrom("milk", "cloudy-run", "yield", "top-up"), ml }),
+  fc.record({ of: fc.constant("brix" as const), brix: ml }),
   fc.record({
     of: fc.constant("bottled" as const),
     bottles: fc.array(
@@ -96,6 +97,25 @@ const odd: fc.Arbitrary<Odd> = fc.oneof<fc.Arbitrary<Odd>[]>(
     visit: at(bench),
     dueAt,
   })),
+  fc.tuple(place, fc.constantFrom(...OUTCOMES)).map(([at, seen]) => (bench) => ({
+    type: "note-look",
+    visit: at(bench),
+    look: seen,
+  })),
+  fc.constantFrom<Command>({ type: "pause" }, { type: "resume" }).map((order) => () => order),
+  fc.constantFrom(...STANDS).map((to) => () => ({ type: "move-vessel", to })),
+  fc.constantFrom("AB", " ", "x".repeat(9)).map((initials) => () => ({
+    type: "change-hands",
+    initials,
+  })),
+  fc
+    .tuple(fc.constantFrom("L 204", "", "x".repeat(61)), fc.option(moment, { nil: undefined }))
+    .map(([lot, useBy]) => () => ({
+      type: "note-lot",
+      ingredient: "milk-whole",
+      lot,
+      ...(useBy === undefined ? {} : { useBy }),
+    })),
   fc.nat({ max: 200 }).map((at) => (bench) => ({
     type: "undo",
     act: bench.events[at % (bench.events.length + 1)]?.act ?? "none",

@@ -22,17 +22,22 @@ export interface Hands {
 /** A little longer than a rule asks for. */
 const SURELY = 1.1;
 
-/** The middle of a control that nothing lies over: a finger cannot press what is covered. */
-export async function placeOf(control: Locator): Promise<Place> {
+/** The middle of a control, and what lies over it there. */
+const lie = (control: Locator) =>
+  control.evaluate((one) => {
+    const box = one.getBoundingClientRect();
+    const place = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    const top = document.elementFromPoint(place.x, place.y);
+    return { place, over: one.contains(top) ? null : (top?.outerHTML ?? "the edge of the screen") };
+  });
+
+/** The middle of a control, scrolled to where it must be: a finger cannot press what is covered. */
+async function placeOf(control: Locator): Promise<Place> {
+  const first = await lie(control);
+  if (first.over === null) return first.place;
   await control.evaluate((one) => one.scrollIntoView({ block: "center" }));
-  const box = await control.boundingBox();
-  if (box === null) throw new RangeError(`expected ${control} on the screen`);
-  const place = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  const over = await control.evaluate((one, { x, y }) => {
-    const top = document.elementFromPoint(x, y);
-    return one.contains(top) ? undefined : (top?.outerHTML ?? "the edge of the screen");
-  }, place);
-  if (over !== undefined) throw new RangeError(`${control} lies under ${over.slice(0, 200)}`);
+  const { place, over } = await lie(control);
+  if (over !== null) throw new RangeError(`${control} lies under ${over.slice(0, 200)}`);
   return place;
 }
 
@@ -73,8 +78,8 @@ export async function handsOn(page: Page): Promise<Hands> {
   const fingers = new Fingers(await page.context().newCDPSession(page));
   const touch: Hands["touch"] = async (places, lasts, after = QUIET_AFTER_ACTION * SURELY) => {
     const at = fingers.next(after);
-    await fingers.down(places, at);
-    await fingers.up(at + lasts);
+    // Sent together: waiting for the page between them would only make the tests slow.
+    await Promise.all([fingers.down(places, at), fingers.up(at + lasts)]);
   };
   return {
     touch,

@@ -1,6 +1,7 @@
 import { DEMO_SPECS } from "../../app/demo/specs.ts";
 import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
-import { type Command, decide } from "../../core/run/decide.ts";
+import type { Command } from "../../core/run/command.ts";
+import { decide } from "../../core/run/decide.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { HLC_ZERO } from "../../core/run/hlc.ts";
@@ -69,7 +70,7 @@ function append(
   now: number,
   device: string,
 ): Played {
-  const decision = decide(log, foldRun(log), command);
+  const decision = decide(log, foldRun(log), command, now);
   if (!decision.ok) throw new RangeError(`refused: ${decision.refusal}`);
   let made = 0;
   const newId = () => `${runId}-${log.length}-${made++}`;

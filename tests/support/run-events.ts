@@ -1,5 +1,5 @@
 import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
-import type { Command } from "../../core/run/decide.ts";
+import type { Command } from "../../core/run/command.ts";
 import { decide } from "../../core/run/decide.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
@@ -60,7 +60,7 @@ export class TestBench {
 
   /** Carries out an order; the refusal, or nothing. */
   order(command: Command): string | undefined {
-    const decision = decide(this.events, this.run, command);
+    const decision = decide(this.events, this.run, command, this.now);
     if (!decision.ok) return decision.refusal;
     const stamped = stampDrafts(decision.value, {
       runId: this.runId,

@@ -66,18 +66,39 @@ export async function openBar({
   return { server, phone, page, hands: await handsOn(page), close };
 }
 
-/** Empties the phone and sets its clock back, for the next test. */
-export async function startAfresh({ server, phone, page }: Bar, at = OPENS): Promise<void> {
-  await page.goto("about:blank");
+/**
+ * A page of its own for the next test, on a phone that is empty again and has its clock set back.
+ *
+ * @param prepare - runs in the page before the app does, to take from it what a phone may lack
+ */
+export async function startAfresh<Kept extends Bar>(
+  bar: Kept,
+  prepare: () => void = () => undefined,
+): Promise<Kept> {
+  const { server, phone } = bar;
+  const page = await phone.context.newPage();
+  await bar.page.close();
   const session = await phone.context.newCDPSession(page);
   await session.send("Storage.clearDataForOrigin", {
     origin: server.origin,
     storageTypes: "indexeddb",
   });
   await session.detach();
-  await phone.context.clock.setSystemTime(at);
+  await phone.context.clock.setSystemTime(OPENS);
+  await page.addInitScript(prepare);
   await page.goto(server.url);
   await page.waitForSelector("main");
+  return { ...bar, page, hands: await handsOn(page) };
+}
+
+/** Goes to an address of the app, as a link would, and waits for the screen there. */
+export async function goTo(page: Page, hash: string): Promise<void> {
+  await page.evaluate((to) => {
+    if (location.hash === to) return;
+    document.querySelector("main")?.setAttribute("data-left", "");
+    location.hash = to;
+  }, hash);
+  await page.locator("main:not([data-left]) h1").waitFor();
 }
 
 /** Lets so many ms go by on the phone, as when it lies on the shelf. */
@@ -110,11 +131,17 @@ export async function storedLog(page: Page): Promise<readonly RunEvent[]> {
   );
 }
 
-/** Puts a log into the phone's database and shows it from there, at an address. */
+/**
+ * Puts a log into the phone's database and opens the app on it.
+ *
+ * @param hash - the address it opens at
+ * @param at - what the clock says by then; it goes on from where it is where none is given
+ */
 export async function putLog(
-  { server, page }: Bar,
+  { server, phone, page }: Bar,
   events: readonly RunEvent[],
   hash = "",
+  at?: number,
 ): Promise<void> {
   await page.evaluate(
     (all) =>
@@ -135,6 +162,7 @@ export async function putLog(
     [...events],
   );
   await page.goto("about:blank");
+  if (at !== undefined) await phone.context.clock.setSystemTime(at);
   await page.goto(server.url + hash);
   await page.waitForSelector("main");
 }

@@ -1,6 +1,6 @@
-import type { Look } from "../../core/method/procedure.ts";
+import type { Outcome } from "../../core/method/procedure.ts";
 import type { Answer } from "../../core/run/answer.ts";
-import type { Command } from "../../core/run/decide.ts";
+import type { Command } from "../../core/run/command.ts";
 import { openVisit, type Run, stepOfVisit } from "../../core/run/run.ts";
 
 /** What the barback answers at each reading of the test wash, ml. */
@@ -9,7 +9,7 @@ export interface WashAnswers {
   readonly cloudy: number;
   readonly yield: number;
   readonly topUp: number;
-  readonly look: Look;
+  readonly look: Outcome;
   readonly useBy: number;
 }
 
@@ -39,6 +39,11 @@ function answerFor(needs: string | undefined, by: WashAnswers): Answer | undefin
   }
 }
 
+function outcomeFor(asks: "look" | "taste" | "rescue", by: WashAnswers): Outcome {
+  if (asks === "look") return by.look;
+  return asks === "taste" ? "right" : "accept";
+}
+
 /** The order that finishes the step a run stands at; nothing when it has ended. */
 export function finishOpenStep(run: Run, by: WashAnswers = USUAL): Command | undefined {
   const visit = openVisit(run);
@@ -49,6 +54,6 @@ export function finishOpenStep(run: Run, by: WashAnswers = USUAL): Command | und
     type: "finish-step",
     visit: visit.key,
     ...(answer === undefined ? {} : { answer }),
-    ...(step.look === true ? { look: by.look } : {}),
+    ...(step.asks === undefined ? {} : { look: outcomeFor(step.asks, by) }),
   };
 }

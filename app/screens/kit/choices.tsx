@@ -1,7 +1,11 @@
 import { useState } from "preact/hooks";
+import { MASS_STEPS, VOLUME_STEPS } from "../../../core/quantity/rounding.ts";
 import { saveSettings } from "../../commands.ts";
 import { Chips } from "../../parts/chips.tsx";
+import { Field } from "../../parts/field.tsx";
+import { typedNumber } from "../../parts/typed-number.ts";
 import { settings } from "../../state.ts";
+import { typed } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 /** Saves a choice; what could not be saved is said beside it. */
@@ -50,6 +54,110 @@ export function Units() {
         onChange={(next) => void choose({ ounce: next })}
       />
       <p class="kit-quiet">{words.note}</p>
+      <Fault fault={fault} />
+    </section>
+  );
+}
+
+interface FigureChoiceProps {
+  readonly label: string;
+  readonly steps: readonly number[];
+  readonly named: (step: string) => string;
+  readonly value: number;
+  readonly onChange: (step: number) => void;
+}
+
+/** One of a few figures. */
+function FigureChoice({ label, steps, named, value, onChange }: FigureChoiceProps) {
+  return (
+    <Chips
+      label={label}
+      options={steps.map((step) => ({ value: String(step), label: named(typed(step)) }))}
+      value={String(value)}
+      onChange={(next) => onChange(Number(next))}
+    />
+  );
+}
+
+interface TypedProps {
+  readonly label: string;
+  readonly hint: string;
+  readonly fault: string;
+  readonly start: string;
+  /** Saves what makes sense; answers whether it did. */
+  readonly onType: (text: string) => boolean;
+}
+
+/** Something typed that is saved as soon as it makes sense; until then the old one holds. */
+function Typed({ label, hint, fault, start, onType }: TypedProps) {
+  const [text, setText] = useState(start);
+  const [wrong, setWrong] = useState(false);
+  return (
+    <Field
+      label={label}
+      value={text}
+      hint={hint}
+      fault={wrong ? fault : undefined}
+      insist
+      narrow
+      onInput={(next) => {
+        setText(next);
+        setWrong(!onType(next));
+      }}
+    />
+  );
+}
+
+const VESSEL = { low: 100, high: 1_000_000, units: ["ml"] };
+const LONGEST_SIGN = 4;
+
+/** What the house measures with, its largest vessel, its money. */
+export function Tools() {
+  const { fault, choose } = useChoice();
+  const { jiggerStep, scaleStep, vessel, currency } = settings.value;
+  const words = sayLater.kit.tools;
+  const step = <Step extends number>(steps: readonly Step[], next: number): Step | undefined =>
+    steps.find((one) => one === next);
+  return (
+    <section class="kit-part">
+      <h2>{words.title}</h2>
+      <p class="kit-quiet">{words.why}</p>
+      <FigureChoice
+        label={words.jigger}
+        steps={VOLUME_STEPS}
+        named={words.ml}
+        value={jiggerStep}
+        onChange={(next) => void choose({ jiggerStep: step(VOLUME_STEPS, next) ?? jiggerStep })}
+      />
+      <FigureChoice
+        label={words.scale}
+        steps={MASS_STEPS}
+        named={words.g}
+        value={scaleStep}
+        onChange={(next) => void choose({ scaleStep: step(MASS_STEPS, next) ?? scaleStep })}
+      />
+      <Typed
+        label={words.vessel}
+        hint={words.vesselHint}
+        fault={words.vesselFault}
+        start={typed(vessel)}
+        onType={(text) => {
+          const next = typedNumber(text, VESSEL);
+          if (next !== undefined) void choose({ vessel: next });
+          return next !== undefined;
+        }}
+      />
+      <Typed
+        label={words.currency}
+        hint={words.currencyHint}
+        fault={words.currencyFault}
+        start={currency}
+        onType={(text) => {
+          const fits = text.trim().length <= LONGEST_SIGN;
+          if (fits) void choose({ currency: text.trim() });
+          return fits;
+        }}
+      />
       <Fault fault={fault} />
     </section>
   );

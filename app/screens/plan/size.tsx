@@ -1,7 +1,6 @@
 import { useState } from "preact/hooks";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
 import { cupboard } from "../../pantry.ts";
-import { Chips } from "../../parts/chips.tsx";
 import { Field } from "../../parts/field.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
 import { typedNumber } from "../../parts/typed-number.ts";
@@ -38,14 +37,33 @@ function startOf(by: BatchSize["by"], spec: Spec): BatchSize {
 
 const SENSIBLE = { low: 1, high: 100_000 };
 
-/** A figure of the size; while what is typed is none, the plan keeps the last good one. */
+/** Whether every figure of a size was typed: what is typed and is none stands in it as NaN. */
+export function isTyped(size: BatchSize): boolean {
+  switch (size.by) {
+    case "serves":
+      return Number.isFinite(size.serves);
+    case "bottles":
+      return Number.isFinite(size.bottles) && Number.isFinite(size.size);
+    case "volume":
+      return Number.isFinite(size.volume);
+    case "vessel":
+      return Number.isFinite(size.vessel);
+    case "stock":
+      return Number.isFinite(size.amount.value);
+  }
+}
+
+/** A figure of the size. */
 function Count(props: {
   readonly label: string;
   readonly value: number;
   readonly onChange: (value: number) => void;
 }) {
   const { label, value, onChange } = props;
-  const [typed, setTyped] = useState(String(value));
+  const [text, setText] = useState(String(value));
+  // A size that was set elsewhere takes the place of what stands here; the same one does not.
+  const elsewhere = Number.isFinite(value) && typedNumber(text, SENSIBLE) !== value;
+  const typed = elsewhere ? String(value) : text;
   const read = typedNumber(typed, SENSIBLE);
   return (
     <Field
@@ -55,9 +73,8 @@ function Count(props: {
       insist
       fault={read === undefined ? sayLater.plan.typed(SENSIBLE.low, SENSIBLE.high) : undefined}
       onInput={(text) => {
-        setTyped(text);
-        const next = typedNumber(text, SENSIBLE);
-        if (next !== undefined) onChange(next);
+        setText(text);
+        onChange(typedNumber(text, SENSIBLE) ?? Number.NaN);
       }}
     />
   );
@@ -78,7 +95,7 @@ function OnHand(props: {
   const { spec, size, onChange } = props;
   const { value, unit } = size.amount;
   return (
-    <div class="plan-two">
+    <>
       <SelectField
         label={sayLater.plan.stock}
         choices={stockChoices(spec)}
@@ -90,7 +107,7 @@ function OnHand(props: {
         value={value}
         onChange={(amount) => onChange(stockOf(size.ingredientId, amount))}
       />
-    </div>
+    </>
   );
 }
 
@@ -107,7 +124,7 @@ function Fields({ spec, size, onChange }: SizeProps) {
       );
     case "bottles":
       return (
-        <div class="plan-two">
+        <>
           <Count
             label={words.bottles}
             value={size.bottles}
@@ -118,7 +135,7 @@ function Fields({ spec, size, onChange }: SizeProps) {
             value={size.size}
             onChange={(ml) => onChange({ ...size, size: ml })}
           />
-        </div>
+        </>
       );
     case "volume":
       return (
@@ -141,22 +158,18 @@ function Fields({ spec, size, onChange }: SizeProps) {
   }
 }
 
+const WAYS = ["serves", "bottles", "volume", "vessel", "stock"] as const;
+
 /** How big the batch is to be. */
 export function SizeChoice({ spec, size, onChange }: SizeProps) {
   const words = sayLater.plan;
   return (
-    <section class="plan-part">
-      <Chips
+    <section class="plan-size">
+      <SelectField
         label={words.size}
         value={size.by}
+        choices={WAYS.map((value) => ({ value, label: words.by[value] }))}
         onChange={(by) => onChange(startOf(by, spec))}
-        options={[
-          { value: "serves", label: words.by.serves },
-          { value: "bottles", label: words.by.bottles },
-          { value: "volume", label: words.by.volume },
-          { value: "vessel", label: words.by.vessel },
-          { value: "stock", label: words.by.stock },
-        ]}
       />
       <Fields key={size.by} spec={spec} size={size} onChange={onChange} />
     </section>

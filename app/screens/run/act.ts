@@ -1,4 +1,4 @@
-import type { Command } from "../../../core/run/decide.ts";
+import type { Command } from "../../../core/run/command.ts";
 import { perform, tell } from "../../commands.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 

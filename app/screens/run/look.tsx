@@ -1,7 +1,9 @@
-import type { Look } from "../../../core/method/procedure.ts";
-import type { Run, Visit } from "../../../core/run/run.ts";
+import type { Outcome, Step } from "../../../core/method/procedure.ts";
+import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
 import { passesOf } from "../../../core/run/wash-progress.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
+import { now } from "../../state.ts";
+import { dueTime } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
@@ -11,26 +13,58 @@ interface WorkProps {
   readonly visit: Visit;
 }
 
-/** The good end first, and the biggest. */
-const LOOKS_OFFERED = ["clear", "hazy", "cloudy"] as const;
+/** What may be answered, the good end last: it stands lowest and is the biggest. */
+const OFFERED: Readonly<Record<NonNullable<Step["asks"]>, readonly Outcome[]>> = {
+  look: ["cloudy", "hazy", "clear"],
+  taste: ["too-far", "not-yet", "right"],
+  rescue: ["accept", "cold-rest", "finer-filter"],
+};
 
-/** A step that ends on what is seen: only a person says whether it is clear. */
-export function LookWork({ run, visit }: WorkProps) {
+/** What was answered before, and until when it may go on. */
+function Before({ run, visit }: WorkProps) {
   const words = sayLater.run;
-  const finish = (look: Look) =>
-    act(run.id, { type: "finish-step", visit: visit.key, look }, words.lookDone[look]);
+  const step = stepOfVisit(run, visit);
+  const tasted = run.looks.findLast((one) => one.visit === visit.key);
+  if (step.asks !== "taste") return <p class="run-fact">{words.passes(passesOf(run))}</p>;
   return (
     <>
-      <p class="run-fact">{words.passes(passesOf(run))}</p>
+      {tasted !== undefined && (
+        <p class="run-fact">{words.lastTasted(dueTime(tasted.at, now.value))}</p>
+      )}
+      {step.longestFor !== undefined && (
+        <p class="run-fact">
+          {words.stopBy(dueTime(visit.startedAt + step.longestFor, now.value))}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** A step that ends on what is seen or tasted: only a person says so. */
+export function LookWork({ run, visit }: WorkProps) {
+  const words = sayLater.run;
+  const offered = OFFERED[stepOfVisit(run, visit).asks ?? "look"];
+  const best = offered.at(-1);
+  const answer = (look: Outcome) =>
+    act(
+      run.id,
+      look === "not-yet"
+        ? { type: "note-look", visit: visit.key, look }
+        : { type: "finish-step", visit: visit.key, look },
+      words.outcomes[look],
+    );
+  return (
+    <>
+      <Before run={run} visit={visit} />
       <div class="run-actions">
-        {[...LOOKS_OFFERED].reverse().map((look) => (
+        {offered.map((look) => (
           <HoldButton
             key={look}
-            label={words.lookDone[look]}
+            label={words.outcomes[look]}
             hints={say.work.hints}
-            tone={look === "clear" ? "main" : "plain"}
-            size={look === "clear" ? "primary" : "secondary"}
-            onAct={() => finish(look)}
+            tone={look === best ? "main" : "plain"}
+            size={look === best ? "primary" : "secondary"}
+            onAct={() => void answer(look)}
           />
         ))}
       </div>

@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { safetyClockOf } from "../../../core/board/safety-clock.ts";
+import { STANDS } from "../../../core/method/procedure.ts";
 import { undoneActs } from "../../../core/run/order.ts";
 import { endingOf, type Run } from "../../../core/run/run.ts";
 import { Chips } from "../../parts/chips.tsx";
@@ -6,7 +8,7 @@ import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
-import { logOf } from "../../state.ts";
+import { logOf, now } from "../../state.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
@@ -59,7 +61,35 @@ export function MoreButton(props: {
   );
 }
 
-/** What is seldom needed: take back, the log, abandon. */
+/** Where the vessel stands, and whether anybody is at it. */
+function Around({ run }: { readonly run: Run }) {
+  const words = sayLater.run.around;
+  const clock = safetyClockOf(run, now.value);
+  const paused = run.pausedAt !== undefined;
+  return (
+    <>
+      <Chips
+        label={words.stands}
+        options={STANDS.map((one) => ({ value: one, label: words.standing[one] }))}
+        value={clock?.stands ?? run.stands.at(-1)?.to ?? null}
+        onChange={(to) => void act(run.id, { type: "move-vessel", to }, words.standing[to])}
+      />
+      <TapButton
+        onAct={() =>
+          void act(
+            run.id,
+            { type: paused ? "resume" : "pause" },
+            paused ? words.resumed : words.paused,
+          )
+        }
+      >
+        {paused ? words.resume : words.pause}
+      </TapButton>
+    </>
+  );
+}
+
+/** What is seldom needed: where it stands, pause, take back, the log, abandon. */
 export function More({ run }: { readonly run: Run }) {
   const [abandoning, setAbandoning] = useState(false);
   const words = sayLater.run;
@@ -67,6 +97,7 @@ export function More({ run }: { readonly run: Run }) {
   const move = lastMove(run);
   return (
     <div class="run-more">
+      {!ended && <Around run={run} />}
       <TapButton
         disabled={move === undefined}
         onAct={() =>
@@ -75,6 +106,7 @@ export function More({ run }: { readonly run: Run }) {
       >
         {words.undoLast}
       </TapButton>
+      <LinkButton href={routes.sheet(run.id)}>{words.toSheet}</LinkButton>
       <LinkButton href={routes.batch(run.id)}>{words.toLog}</LinkButton>
       {!ended && !abandoning && (
         <TapButton onAct={() => setAbandoning(true)}>{words.abandon}</TapButton>

@@ -33,7 +33,9 @@ function reasonOf(run: Run, advice: TopUpAdvice): string {
   }
 }
 
-function Advice({ run, advice }: { readonly run: Run; readonly advice: TopUpAdvice }) {
+/** The amount to pour now beside the planned one, and why they differ. */
+export function Advice({ run }: { readonly run: Run }) {
+  const advice = topUpAdvice(run);
   const words = sayLater.run.topUp;
   return (
     <div class="run-advice">
@@ -70,12 +72,9 @@ export function TopUpWork({ run, visit }: WorkProps) {
   const label =
     advice.advised > 0 ? sayLater.run.asPlanned(show(advice.advised)) : sayLater.run.topUp.nothing;
   return (
-    <>
-      <Advice run={run} advice={advice} />
-      <div class="run-actions">
-        <TapButton onAct={() => setPad(true)}>{sayLater.run.otherAmount}</TapButton>
-        <HoldButton label={label} hints={say.work.hints} onAct={() => take(advice.advised)} />
-      </div>
-    </>
+    <div class="run-actions">
+      <TapButton onAct={() => setPad(true)}>{sayLater.run.otherAmount}</TapButton>
+      <HoldButton label={label} hints={say.work.hints} onAct={() => take(advice.advised)} />
+    </div>
   );
 }

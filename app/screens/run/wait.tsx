@@ -23,6 +23,7 @@ export function Countdown({ run, visit }: WorkProps) {
   const dueAt = alarm?.dueAt ?? visit.dueAt ?? now.value;
   const left = dueAt - now.value;
   const over = left <= 0;
+  const digits = countdown(Math.abs(left));
   const time = dueTime(dueAt, now.value);
   const when = watched
     ? over
@@ -31,8 +32,8 @@ export function Countdown({ run, visit }: WorkProps) {
     : say.work.due(time);
   return (
     <div class="run-countdown" data-over={over} role="timer">
-      <span class="run-digits" data-long={Math.abs(left) >= 3_600_000}>
-        {countdown(Math.abs(left))}
+      <span class="run-digits" data-long={digits.length > "59:59".length}>
+        {digits}
       </span>
       <span class="run-when">{over ? sayLater.run.overdue(duration(-left)) : when}</span>
     </div>

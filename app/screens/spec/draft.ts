@@ -1,6 +1,6 @@
 import { signal } from "@preact/signals";
-import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
-import { asWritten, proportion, typed } from "../../words/format.ts";
+import type { FilterShape, Spec, SpecLine } from "../../../core/spec/spec.ts";
+import { asWritten, proportion, typed, typedLength } from "../../words/format.ts";
 
 /** One ingredient as the form holds it: what was typed, understood or not. */
 export interface LineDraft {
@@ -24,6 +24,11 @@ export interface SpecDraft {
   readonly ratio: string;
   readonly order: NonNullable<Spec["wash"]>["order"];
   readonly filters: string;
+  readonly filterShape: FilterShape;
+  /** How an unwashed drink is made; a washed one is a dairy wash. */
+  readonly procedureId: string;
+  /** Times of its own, as typed, by step; empty for the procedure's. */
+  readonly times: Readonly<Record<string, string>>;
   readonly rule: Spec["topUp"]["rule"];
   readonly target: string;
   readonly pour: string;
@@ -47,6 +52,9 @@ export const BLANK: SpecDraft = {
   ratio: proportion(0.25),
   order: "punch-into-milk",
   filters: "2",
+  filterShape: "unknown",
+  procedureId: "",
+  times: {},
   rule: "proportion",
   target: "",
   pour: "90 ml",
@@ -79,7 +87,12 @@ export function draftOf(spec: Spec): SpecDraft {
       ratio: proportion(wash.ratio),
       order: wash.order,
       filters: typed(wash.filters),
+      filterShape: wash.filterShape ?? "unknown",
     }),
+    procedureId: spec.procedure?.id ?? "",
+    times: Object.fromEntries(
+      Object.entries(spec.procedure?.times ?? {}).map(([step, ms]) => [step, typedLength(ms)]),
+    ),
     rule: topUp.rule,
     target: topUp.rule === "strength" ? typed(topUp.target * 100) : "",
     pour: asWritten({ value: serve.pour, unit: "ml" }),

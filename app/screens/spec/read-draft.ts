@@ -1,4 +1,6 @@
+import { PROCEDURES } from "../../../core/method/procedures.ts";
 import { leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
+import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
 import type { Cupboard } from "../../../core/spec/batch-amounts.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
@@ -120,8 +122,24 @@ function readWash(
       ratio: read("ratio", readRatio(draft.ratio), words.ratioFault, 1),
       order: draft.order,
       filters: read("filters", filters, words.filtersFault, 1),
+      ...(draft.filterShape !== "unknown" && { filterShape: draft.filterShape }),
     },
   };
+}
+
+/** The procedure a drink names, with times of its own; none where it takes the usual one. */
+function readProcedure(draft: SpecDraft, read: Reader): Pick<Spec, "procedure"> {
+  const id = draft.washed ? "dairy-wash" : draft.procedureId;
+  const procedure = PROCEDURES.find((one) => one.id === id);
+  if (procedure === undefined) return {};
+  const times = procedure.steps.flatMap(({ id: step, waitFor }) => {
+    const text = draft.times[step]?.trim() ?? "";
+    if (waitFor === undefined || text === "") return [];
+    const ms = readLengthOfTime(text);
+    return [[step, read(`time-${step}`, ms, sayLater.spec.making.timeFault, waitFor)] as const];
+  });
+  if (draft.washed && times.length === 0) return {};
+  return { procedure: { id, times: Object.fromEntries(times) } };
 }
 
 function readServe(draft: SpecDraft, ounce: Ounce, read: Reader): Spec["serve"] {
@@ -176,6 +194,7 @@ export function readDraft(
     version: stamp.version,
     lines,
     ...(draft.washed ? readWash(draft, cupboard, read) : { topUp: unaskedTopUp(draft) }),
+    ...readProcedure(draft, read),
     serve: readServe(draft, ounce, read),
     keepDays: read("keepDays", keepDays, sayLater.spec.keep.fault, 1),
     notes: draft.notes.trim(),

@@ -25,6 +25,7 @@ const READINGS: Readonly<Record<EventMap["reading.logged"]["what"], string>> = {
   "top-up": "Top-up measured",
   bottled: "Bottled",
   temperature: "Temperature",
+  brix: "°Brix read",
 };
 
 function measuredValue({ value, unit }: EventMap["reading.logged"], style: VolumeStyle): string {
@@ -37,8 +38,28 @@ function measuredValue({ value, unit }: EventMap["reading.logged"], style: Volum
       return `${value} °C`;
     case "count":
       return String(value);
+    case "brix":
+      return `${value} °Bx`;
   }
 }
+
+const LOOKS: Readonly<Record<EventMap["look.noted"]["look"], string>> = {
+  clear: "It ran clear",
+  hazy: "It ran hazy",
+  cloudy: "It ran cloudy",
+  "not-yet": "Tasted: not yet",
+  right: "Tasted: right",
+  "too-far": "Tasted: too far",
+  "finer-filter": "Would not clear: a finer filter",
+  "cold-rest": "Would not clear: a cold rest",
+  accept: "Would not clear: accepted as it is",
+};
+
+const STANDS: Readonly<Record<EventMap["vessel.moved"]["to"], string>> = {
+  counter: "on the counter",
+  fridge: "in the fridge",
+  freezer: "in the freezer",
+};
 
 const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
   "phone-clock": "also set in the phone's clock",
@@ -55,7 +76,13 @@ const sayings: Sayings = {
   "step.finished": ({ visit }, { step }) => `Step finished: ${step(visit)}`,
   "line.poured": ({ line }, about) => `In the vessel: ${about.line(line)}`,
   "reading.logged": (event, { style }) => `${READINGS[event.what]}: ${measuredValue(event, style)}`,
-  "look.noted": ({ look }) => `It ran ${look}`,
+  "look.noted": ({ look }) => LOOKS[look],
+  "run.paused": () => "Paused: its alarms are silent, its waits go on",
+  "run.resumed": () => "Taken up again",
+  "vessel.moved": ({ to }) => `Put ${STANDS[to]}`,
+  "hands.changed": ({ initials }) => `Taken over by ${initials}`,
+  "lot.noted": ({ ingredient, lot, useBy }) =>
+    `Lot of ${ingredient}: ${lot}${useBy === undefined ? "" : `, use by ${day(useBy)}`}`,
   "run.repoured": ({ ml }, { style }) => `Cloudy run poured back: ${volume(ml, style)}`,
   "yield.logged": ({ ml }, { style }) => `Yield measured: ${volume(ml, style)}`,
   "topup.poured": ({ ml, planned, advised }, { style }) =>

@@ -15,6 +15,17 @@ export const kit = {
     never: "Nobody has heard it on this phone yet.",
     help: "Turn the media volume up, switch the silent switch off and disconnect other speakers, then play it again. If it stays silent, set the phone's own clock for every wait.",
   },
+  notices: {
+    title: "A notice when you leave",
+    why: "Just after you leave the app, it may still show a notice when something falls due. The phone decides; nothing is promised.",
+    ask: "Allow a notice",
+    states: {
+      granted: "Allowed.",
+      refused: "Not allowed. The phone's settings for this site can change that.",
+      unasked: "Not asked yet.",
+      absent: "This browser has no notices.",
+    },
+  },
   units: {
     title: "Units",
     volumes: "Show volumes in",
@@ -26,6 +37,20 @@ export const kit = {
     exact: "29.57 ml",
     exactDetail: "US fluid ounce",
     note: "A batch being made keeps the ounce it was planned with.",
+  },
+  tools: {
+    title: "Tools of the house",
+    why: "What a plan rounds its amounts to, and the most that one vessel holds.",
+    jigger: "Jigger or jug, in steps of",
+    scale: "Scale, in steps of",
+    ml: (step: string) => `${step} ml`,
+    g: (step: string) => `${step} g`,
+    vessel: "Largest vessel, ml",
+    vesselHint: "A batch that does not fit into it is planned in equal lots.",
+    vesselFault: "Type how much it holds in ml, from 100 to 1000000, like 10000.",
+    currency: "Sign of your money",
+    currencyHint: "Written beside every price and cost. Leave it empty for none.",
+    currencyFault: "Type a sign of at most 4 letters, like € or kr.",
   },
   theme: {
     title: "Screen",

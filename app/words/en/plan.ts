@@ -1,30 +1,30 @@
-const names: Readonly<Record<string, string>> = {
-  "ethanol-mass": "Ethanol",
-  "water-mass": "Water",
-  "sugar-mass": "Sugar",
-  "acid-mass": "Acid",
-  "total-mass": "Everything together",
-  volume: "Volume",
-  strength: "ABV",
-  sugar: "Sugar",
-  acid: "Acid",
-  brix: "°Brix",
-  ratio: "Sugar : acid",
-  milk: "Milk",
-  "milk-ratio": "Milk per punch",
-  yield: "Expected yield",
-  filters: "Filters",
-  "batch-cost": "Batch cost",
-  "serve-cost": "Cost of a serve",
-  "pour-cost": "Share of the menu price",
-  "menu-price": "Menu price",
-  "serve-pour": "Pour",
-  bottled: "Bottled",
+import { figureNames, figureRules } from "./plan-figures.ts";
+import { whatIf } from "./what-if.ts";
+
+const plural = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+/** A figure that no line end may part from its unit. */
+const whole = (text: string): string => text.replaceAll(" ", "\u00a0");
+
+/** Where each caution comes from, and how well it was read. */
+const sources: Readonly<Record<string, string>> = {
+  "keep-cold": "US model food code 3-501.14 and 3-501.16 by way of state rules, read as excerpts",
+  "milk-stays":
+    "code of fining practice OIV-SECSAN 520-2014, read as an excerpt; make-up of whey from memory",
+  "raw-egg": "common practice, no source",
+  "oil-infusion": "extension advice of two US universities (2 to 10 days; the shortest is used)",
+  overproof: "flash points of ethanol and water, a public table: 24 °C at 50 %, 22 °C at 60 %",
+  grapefruit: "a press piece quoting the US food and drug authority (CYP3A4)",
+  quinine: "21 CFR 172.575, read as an excerpt",
+  coumarin: "21 CFR 189.130, read as an excerpt; EFSA 2008",
+  "fresh-juice": "21 CFR 101.17(g) and 120, by way of a food safety page",
 };
 
 /** What the plan screen says. */
 export const plan = {
   title: (name: string) => `Plan ${name}`,
+  edit: "Edit the spec",
   size: "How much",
   by: {
     serves: "Serves",
@@ -40,38 +40,73 @@ export const plan = {
   vesselVolume: "Punch and milk fill, ml",
   stock: "Use all of",
   onHand: (unit: string) => `There is, ${unit}`,
-  fewer: "Fewer",
-  more: "More",
   typed: (least: number, most: number) => `Type a number from ${least} to ${most}.`,
-  makes: (volume: string, serves: string) => `${volume} in the bottle, ${serves} serves`,
-  pull: "Measure out",
-  before: "Into the punch",
-  together: "Into one vessel",
-  after: "Held back for the top-up",
-  milk: "Milk",
-  ratio: (parts: string) => `1 part milk to ${parts} of punch`,
-  yield: "Expected yield",
-  yieldRange: (low: string, high: string) => `${low} to ${high}`,
+  inTheBottle: "in the bottle",
+  pours: (pour: string) => `serves of ${pour}`,
+
+  vessel: {
+    fits: (fill: string, vessel: string) => `Fills ${whole(fill)} of your ${whole(vessel)} vessel.`,
+    tooMuch: (fill: string, vessel: string) =>
+      `${whole(fill)} at once does not fit your largest vessel, ${whole(vessel)}.`,
+    lots: (count: number, each: string) => `Make ${count} equal lots of ${each}.`,
+    choice: "What follows is for",
+    one: (count: number) => `One lot of ${count}`,
+    all: "All at once",
+    change: "Change it",
+  },
+
+  measure: {
+    title: "Measure out",
+    says: (count: number, milk: string | undefined) =>
+      milk === undefined
+        ? plural(count, "ingredient", "ingredients")
+        : `${plural(count, "ingredient", "ingredients")} and ${whole(milk)} milk`,
+    amounts: "Amounts",
+    exact: "Exact",
+    jigger: (step: string) => `Jigger ${whole(step)}`,
+    scale: (step: string) => `Scale ${whole(step)}`,
+    change: (changes: readonly string[]) => `Against exact: ${changes.map(whole).join(", ")}`,
+    changes: {
+      volume: "volume",
+      strength: "ABV",
+      sugar: "sugar",
+      acid: "acid",
+      ratio: "ratio",
+    },
+    same: "±0",
+    before: "Into the punch",
+    together: "Into one vessel",
+    milk: "Milk in the big vessel",
+    ratio: (parts: string) => `${parts} milk to punch`,
+    after: "Held back for the top-up",
+  },
+  yield: "Should come through",
+  yieldRange: (low: string, high: string) => `${whole(low)} to ${whole(high)}`,
   prior: "from common practice, until you have batches of your own",
   own: (count: number) => `from your own ${count} batches`,
+
+  whatIf,
+
   stages: "Balance",
+  stagesSay: (bottled: string, glass: string) =>
+    `${whole(`${bottled} bottled`)}, ${whole(`${glass} in the glass`)}`,
   stage: { mixed: "Mixed", washed: "Washed", "topped-up": "Bottled", glass: "In the glass" },
   rows: {
     volume: "Volume",
-    strength: "ABV",
+    strength: "ABV %",
     sugar: "Sugar g/L",
     acid: "Acid g/L",
     brix: "°Brix",
     ratio: "Sugar : acid",
   },
+  balanceNote:
+    "Tap a number to see how it was worked out. ± is the likely range of labels and jiggers.",
+
   curdle: "Will it curdle?",
-  verdict: {
-    clearly: "Clearly",
-    borderline: "Borderline",
-    no: "No",
-  },
-  ph: (low: string, high: string, onset: string) =>
-    `pH of the mix about ${low} to ${high}; this milk curdles below about ${onset}.`,
+  verdict: { clearly: "Clearly", borderline: "Border\u00adline", no: "No" },
+  phBand: (low: string, high: string) => `pH ${low} to ${high}`,
+  ph: "Punch and milk together stand at about",
+  onset: "This milk curdles at or below about",
   fixes: {
     moreJuiceMl: (amount: string) => `${amount} more juice`,
     lessDairyMl: (amount: string) => `${amount} less milk`,
@@ -90,20 +125,97 @@ export const plan = {
     "alcohol-may-clot-alone": "This strong, alcohol alone may clot the milk.",
   },
   fixIntro: "Any one of these makes it curdle clearly:",
-  glass: (pour: string, water: string, temperature: string) =>
-    `${pour} poured, ${water} water, about ${temperature}`,
-  ice: (share: string) => `${share} of it ice`,
+  curdleSafety:
+    "Curdling and a low pH do not make it keep: a washed drink still holds milk and must stay cold.",
+
+  pull: {
+    title: "Pull list",
+    says: (packs: number) => plural(packs, "bottle or pack", "bottles and packs"),
+    packs: (count: number, size: string) => whole(`${count} × ${size}`),
+    uses: (amount: string, left: string) => `${whole(amount)} used, ${whole(left)} left over`,
+    usesAll: (amount: string) => `${whole(amount)} used, nothing left over`,
+    usual: "usual size",
+    usualNote:
+      "A usual size is what is common for its kind. Give an ingredient its price and pack in the cupboard, and yours is used.",
+    lots: (count: number) => `For all ${count} lots.`,
+  },
+
+  cost: {
+    title: "Cost",
+    says: (serve: string, share: string | undefined) =>
+      share === undefined ? `${serve} a serve` : `${serve} a serve, ${share} of its price`,
+    atLeast: (text: string) => `at least ${text}`,
+    noPrices: "No prices in the cupboard yet",
+    serve: "A serve",
+    batch: "The batch",
+    lot: "This lot",
+    pour: "Of its price on the menu",
+    noMenuPrice: "No price on the menu yet:",
+    setMenuPrice: "set it in the spec",
+    unpriced: "Without a price, so every figure here is a least:",
+    ingredientsOnly: "Ingredients alone: no garnish, ice, filters, work or tax.",
+  },
+
+  cold: {
+    title: "Freezer and glass",
+    bottle: "Bottle at −18 °C",
+    freezes: (at: string) => `Bottle freezes, from ${whole(at)} down`,
+    stays: (at: string) => `Bottle stays liquid, down to ${whole(at)}`,
+    close: (at: string) => `Bottle begins to freeze at ${whole(at)}: close`,
+    in: { freezes: "Freezes", stays: "Stays liquid", close: "Close to freezing" },
+    freezesNote: "A full bottle can burst as it freezes: leave room, or keep it in the fridge.",
+    closeNote: "Freezers swing by some degrees: leave 3 °C of room.",
+    begins: "Begins to freeze at",
+    noWater: "There is no water in it to freeze.",
+    glass: "In the glass",
+    water: "Water added",
+    temperature: "Temperature, about",
+    ice: "Of it ice",
+    texture: {
+      liquid: "Liquid, no ice",
+      icy: "Thin, with some ice",
+      slush: "A slush",
+      solid: "Spoonable, too stiff to pour",
+    },
+    slushNote: "A slush drinks best at 30 to 45 % ice (practice, from memory).",
+  },
+
+  care: {
+    title: "Allergens and cautions",
+    contains: (list: string) => `Contains ${list}`,
+    cautions: (count: number) => plural(count, "caution", "cautions"),
+    none: "None named in the cupboard's entries: check every pack",
+    missing: (names: string) =>
+      `What ${names} is made of could not be looked up, so this list is not complete.`,
+    milkStays: "Milk stays in it after the wash, and must be declared.",
+    fromGarnish: "A garnish brings its own. The cupboard is only as good as the packs you read.",
+    source: (text: string) => `Source: ${text}`,
+    local:
+      "Your local code comes first, and is often stricter. No figure here says that a drink is safe to serve.",
+    cold: "Milk at 5 °C or colder until it goes in, and so the drink from then on.",
+    sources,
+  },
+
   start: "Start this batch",
-  startDetail: (batch: string) => `Write ${batch} on the vessel`,
-  edit: "Edit the spec",
+  hold: (hold: string, how: readonly string[]) => `${hold}: ${how.join(", ")}`,
+  batch: (batch: string) => `Batch ${batch}`,
+  write: (batch: string) => `Write ${batch} on the vessel.`,
+  startChanged: "with the what-if",
+  startRounded: "rounded amounts",
+  startLot: (count: number) => `one lot of ${count}`,
   cannot: "This cannot be planned yet",
-  notWashed: "This spec is not washed. It can be planned, not run yet.",
+  nearest: (abv: string) => `Top up to ${abv} instead`,
+  inProportion: "Pour it in in proportion instead",
+  noProcedure:
+    "The procedure of this spec is no longer there. Choose another in the spec, then start the batch.",
   working: "How it was worked out",
   close: "Close",
   from: "From",
   formula: "Formula",
   source: "Source",
   limits: "How exact",
+  given: "Typed or chosen by you",
   within: (amount: string) => `± ${amount}`,
-  names,
+  names: figureNames,
+  rules: figureRules,
 };

@@ -1,3 +1,5 @@
+import { abv } from "../format.ts";
+
 type About = Readonly<Record<string, string | number>>;
 
 /** Why something was refused: what is wrong, and what to do about it. */
@@ -31,9 +33,11 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
     "This batch is too small: nothing would be left after curd and filters take their part. Make it larger.",
   "spec-holds-nothing": () => "This spec comes to no volume at all. Add an ingredient that pours.",
   "target-above-spirit": ({ nearest }) =>
-    `The held-back spirit is too weak to reach that strength. The nearest it can reach is ${nearest} %.`,
+    `The held-back spirit is too weak to reach that strength. The nearest it comes is just below ${abv(Number(nearest))}.`,
   "target-below-base": ({ nearest }) =>
-    `The washed punch is already stronger than that. The nearest is ${nearest} %, with no top-up.`,
+    `The washed punch is already stronger than that. The nearest is ${abv(Number(nearest))}, with no top-up.`,
+  "nothing-held-back": () =>
+    "A strength is to be reached, but nothing is held back to reach it with. Hold back a share of the spirit, or top up in proportion.",
   "run-already-started": () => "This batch has already been started.",
   "run-not-started": () => "This batch has not been started on this phone.",
   "run-ended": () => "This batch has ended. Its log stays in the Logbook.",
@@ -44,6 +48,8 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
   "reading-not-a-number": () => "That is not a figure that can be measured. Type it again.",
   "reading-above-poured": ({ most }) =>
     `That is more than went into the vessel (about ${Math.round(Number(most))} ml). Check the digits.`,
+  "order-does-not-fit": () =>
+    "That does not belong to this step. The screen shows where the batch is; do it again there.",
   "no-bottles": () => "Say how many bottles were filled, at least one.",
   "note-empty": () => "The note is empty. Type something first.",
   "undo-later-first": () => "Something was done after that. Take the later step back first.",

@@ -9,6 +9,26 @@ const done: Readonly<Record<string, string>> = {
   label: "Labelled: to the Shelf",
 };
 
+const steps: Readonly<Record<string, string>> = {
+  rescue: "Three passes and still not clear. What now?",
+  finer: "Set a fresh, finer paper, wetted, and lift the curd bed onto it.",
+  "cold-rest": "Covered, at 2 to 4 °C, without moving it.",
+  rack: "Draw the clear liquid off the sediment without stirring it up.",
+  steep: "Covered. Taste when it asks; strain when it is right.",
+  "strain-mesh": "Strain through mesh. Do not press.",
+  "strain-paper": "Then through wetted paper.",
+  melt: "Melt the fat until just liquid, away from flames. Pour it into the spirit and shake.",
+  mingle: "Leave it covered; shake now and then.",
+  freeze: "Into the freezer.",
+  "lift-fat": "Break the hard fat and lift it off cold.",
+  skins: "Peel the skins without pith onto the sugar, and press them together.",
+  "draw-oil": "Covered, until the sugar is wet with oil.",
+  stir: "Stir until everything is dissolved.",
+  cool: "Cool it before reading: a warm reading reads wrong.",
+  brix: "Read the °Brix at room temperature.",
+  correct: "Too thin: add sugar. Too thick: add water. Note what you added.",
+};
+
 /** What the run screen says. Verbs are short: they are read from two metres away. */
 export const run = {
   stepOf: (at: number, of: number) => `Step ${at} of ${of}`,
@@ -32,6 +52,8 @@ export const run = {
     slowDrip: "Leave it to drip, cold and covered. Do not squeeze or scrape.",
     yield: (expected: string, low: string, high: string) =>
       `Measure all that came through. Expected ${expected}, or ${low} to ${high}.`,
+    steps,
+    measureAll: "Measure all there is.",
     bottle: "Fill clean bottles. Count them.",
     label: "Put the label on every bottle.",
   },
@@ -42,11 +64,19 @@ export const run = {
   otherAmount: "Another amount",
   typeAmount: "Type the amount",
   backToStep: "Back to the step",
-  lookDone: {
+  outcomes: {
     clear: "It is clear",
     hazy: "Hazy: pour back again",
     cloudy: "Cloudy: pour back again",
+    right: "It is right",
+    "not-yet": "Not yet: taste later",
+    "too-far": "Too far: stop now",
+    "finer-filter": "Finer filter",
+    "cold-rest": "Cold rest, then rack",
+    accept: "Accept it as it is",
   },
+  lastTasted: (time: string) => `Tasted last at ${time}`,
+  stopBy: (time: string) => `Stop by ${time}, whatever it tastes like`,
   passes: (count: number) => (count === 1 ? "Poured back once" : `Poured back ${count} times`),
   askAt: (time: string) => `asks at ${time}`,
   askedAt: (time: string) => `asked at ${time}`,
@@ -55,15 +85,47 @@ export const run = {
   collectedSoFar: (amount: string, share: string) =>
     `${amount} so far, ${share} of what is expected`,
   noneCollected: "Nothing logged yet",
+  around: {
+    stands: "Where it stands",
+    standing: { counter: "Counter", fridge: "Fridge", freezer: "Freezer" },
+    pause: "Pause: silence its alarms",
+    resume: "Take it up again",
+    paused: "Paused",
+    resumed: "Taken up again",
+    pausedSince: (time: string) =>
+      `Paused since ${time}. Its alarms are silent; what waits goes on waiting.`,
+  },
+  warm: {
+    within: (length: string) => `Above 5 °C for ${length}`,
+    near: (length: string, full: string) =>
+      `Above 5 °C for ${length}: 4 h are full at ${full}. Chill it. Follow your local code.`,
+    nearCold: (length: string) =>
+      `It was above 5 °C for ${length}. Keep it cold. Follow your local code.`,
+    past: (length: string) =>
+      `Above 5 °C for ${length}, more than 4 h. Your local code decides whether it may be kept.`,
+  },
+  drip: {
+    none: "Two readings make a forecast. Read what stands in the vessel, without squeezing.",
+    through: (share: string, time: string) => `${share} through about ${time}`,
+    between: (early: string, late: string) => `8 in 10 times between ${early} and ${late}`,
+    blinding: {
+      suspected: (rate: string, promised: string) =>
+        `The filter may be blinding: ${rate} an hour, where ${promised} were to be expected. Read again soon.`,
+      yes: (rate: string, promised: string) =>
+        `The filter is blinding: ${rate} an hour, not ${promised}. A fresh wetted paper helps; do not scrape.`,
+    },
+  },
   pads: {
     milk: "Milk in the vessel",
     "cloudy-run": "Cloudy run poured back",
     collected: "Collected so far",
     yield: "Everything that came through",
     "top-up": "Spirit poured in",
+    brix: "°Brix read",
   },
   unit: "ml",
   ozUnit: "oz",
+  brixUnit: "°Bx",
   erase: "Erase",
   mark: "Decimal point",
   take: "Note it",
@@ -81,7 +143,7 @@ export const run = {
     beyond: (amount: string) =>
       `${amount} more than was held back: open another bottle for the rest.`,
     refused: (abv: string) =>
-      `The target strength cannot be reached with this spirit. The planned amount makes ${abv}.`,
+      `The target strength cannot be reached with this spirit. This amount makes ${abv}.`,
     result: (abv: string) => `In the bottle: ${abv}`,
     nothing: "Nothing to pour: go on",
   },
@@ -108,6 +170,7 @@ export const run = {
   abandonedBecause: (reason: string) => `Abandoned: ${reason}`,
   toShelf: "Shelf",
   toLog: "Its log",
+  toSheet: "Control sheet",
   seeLabel: "See and print the label",
   toLabel: "Its label",
   abandon: "Abandon this batch",

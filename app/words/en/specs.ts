@@ -8,7 +8,7 @@ const whole = (text: string): string => text.replaceAll(" ", "\u00a0");
 export const specs = {
   title: "Specs",
   empty:
-    "A spec is a drink written down: what goes in, how it is washed, how it is served. Write one, or put the three demo specs in and look around.",
+    "A spec is a drink written down: what goes in, how it is washed, how it is served. Write one, or put the demo specs in and look around.",
   newSpec: "New spec",
   cupboard: "Cupboard",
   putDemo: "Put the demo specs in",
@@ -87,6 +87,34 @@ export const spec = {
     filters: "Filters",
     filtersHint: "How many paper filters a batch goes through; each keeps a little.",
     filtersFault: "Type a whole number from 1 to 50.",
+    shape: "What the filter hangs in",
+    shapes: {
+      unknown: "Not said",
+      cone: "A cone, filled once",
+      straight: "A straight vessel, filled once",
+      "topped-up": "Kept topped up",
+    },
+    shapeHint: "Its shape decides how the drip slows, and so the forecast.",
+  },
+  making: {
+    title: "How it is made",
+    label: "Procedure",
+    usual: "Stirred, bottled, into the freezer",
+    names: {
+      "dairy-wash": "Dairy wash",
+      "long-infusion": "Long infusion",
+      "short-infusion": "Short infusion",
+      "fat-wash": "Fat wash",
+      sherbet: "Sherbet on citrus skins",
+      cordial: "Cordial to a °Brix",
+      "acid-juice": "Acid-adjusted juice",
+      syrup: "Syrup by weight",
+      saline: "Saline",
+      "freezer-bottle": "Freezer bottle",
+    },
+    times: "Times of its own",
+    timeHint: (usual: string) => `Usually ${usual}`,
+    timeFault: "Type a length of time, such as 45 min, 12 h or 2 days; up to 90 days.",
   },
   topUp: {
     title: "Top-up after the wash",

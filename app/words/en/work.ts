@@ -13,6 +13,23 @@ const verbs: Readonly<Record<string, string>> = {
   "top-up": "Top up",
   bottle: "Bottle",
   label: "Label",
+  rescue: "Still cloudy",
+  finer: "Finer filter",
+  "cold-rest": "Cold rest",
+  rack: "Rack off",
+  steep: "Steep",
+  "strain-mesh": "Strain",
+  "strain-paper": "Paper",
+  melt: "Melt",
+  mingle: "Mingle",
+  freeze: "Freeze",
+  "lift-fat": "Lift fat",
+  skins: "Skins",
+  "draw-oil": "Draw oil",
+  stir: "Stir",
+  brix: "°Brix",
+  cool: "Cool",
+  correct: "Correct",
 };
 
 /** What every screen may say about work in hand. */

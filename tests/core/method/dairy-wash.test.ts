@@ -1,6 +1,13 @@
 import { expect, test } from "vitest";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
-import { LOOKS, procedureSchema, stepAfter, stepOf } from "../../../core/method/procedure.ts";
+import {
+  LOOKS,
+  OUTCOMES,
+  procedureSchema,
+  RESCUES,
+  stepAfter,
+  stepOf,
+} from "../../../core/method/procedure.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
@@ -20,6 +27,10 @@ test("the steps come in the order of the work", () => {
     "first-pass",
     "re-pour",
     "check-clear",
+    "rescue",
+    "finer",
+    "cold-rest",
+    "rack",
     "slow-drip",
     "yield",
     "top-up",
@@ -37,6 +48,7 @@ test("the waits are those of the trade", () => {
     ["curdle", HOUR, 15 * MINUTE],
     ["first-pass", MINUTE, MINUTE],
     ["check-clear", MINUTE, MINUTE],
+    ["cold-rest", 24 * HOUR, 15 * MINUTE],
     ["slow-drip", 30 * MINUTE, HOUR],
   ]);
 });
@@ -54,6 +66,20 @@ test("the curd bed is used again until the drip runs clear", () => {
   expect(stepAfter(DAIRY_WASH, "re-pour")?.id).toBe("check-clear");
 });
 
+// Rescue order of the notes (DAIRY.md): re-pour, fresh paper, a day in the cold and rack.
+test("what will not clear is rescued, in the order of the trade", () => {
+  for (const look of ["cloudy", "hazy"] as const) {
+    expect(stepAfter(DAIRY_WASH, "check-clear", look, 2)?.id).toBe("re-pour");
+    expect(stepAfter(DAIRY_WASH, "check-clear", look, 3)?.id).toBe("rescue");
+  }
+  expect(stepAfter(DAIRY_WASH, "check-clear", "clear", 3)?.id).toBe("slow-drip");
+  const after = RESCUES.map((how) => stepAfter(DAIRY_WASH, "rescue", how)?.id);
+  expect(after).toEqual(["finer", "cold-rest", "slow-drip"]);
+  expect(stepAfter(DAIRY_WASH, "finer")?.id).toBe("re-pour");
+  expect(stepAfter(DAIRY_WASH, "cold-rest")?.id).toBe("rack");
+  expect(stepAfter(DAIRY_WASH, "rack")?.id).toBe("yield");
+});
+
 test("the wash cannot go on without its five measures and its look", () => {
   const needs = DAIRY_WASH.steps.flatMap(({ id, needs }) =>
     needs === undefined ? [] : [[id, needs]],
@@ -65,15 +91,15 @@ test("the wash cannot go on without its five measures and its look", () => {
     ["top-up", "top-up"],
     ["bottle", "bottled"],
   ]);
-  expect(DAIRY_WASH.steps.filter((step) => step.look === true)).toEqual([
+  expect(DAIRY_WASH.steps.filter((step) => step.asks === "look")).toEqual([
     stepOf(DAIRY_WASH, "check-clear"),
   ]);
 });
 
-test("whatever is seen, the end is in reach of every step", () => {
+test("whatever is answered, the end is in reach of every step", () => {
   const reach = (from: string, seen: ReadonlySet<string>): boolean =>
-    LOOKS.some((look) => {
-      const next = stepAfter(DAIRY_WASH, from, look)?.id;
+    [undefined, ...OUTCOMES].some((outcome) => {
+      const next = stepAfter(DAIRY_WASH, from, outcome, 9)?.id;
       if (next === undefined) return true;
       return !seen.has(next) && reach(next, new Set([...seen, next]));
     });

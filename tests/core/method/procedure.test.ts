@@ -6,6 +6,7 @@ import {
   type Step,
   stepAfter,
   stepOf,
+  TASTES,
 } from "../../../core/method/procedure.ts";
 
 const step = (id: string, rest: Partial<Step> = {}): Step => ({
@@ -21,7 +22,7 @@ const LOOP: Procedure = {
   version: 1,
   steps: [
     step("pour"),
-    step("look", { look: true, branches: [{ look: "cloudy", to: "pour" }] }),
+    step("look", { asks: "look", branches: [{ on: "cloudy", to: "pour" }] }),
     step("label"),
   ],
 };
@@ -45,8 +46,43 @@ test.each([
 
 test("a step nobody knows has nothing after it: it is our mistake, not the first step", () => {
   expect(() => stepAfter(LOOP, "none")).toThrow(RangeError);
-  const broken = { ...LOOP, steps: [step("a", { branches: [{ look: "hazy", to: "gone" }] })] };
+  const broken = { ...LOOP, steps: [step("a", { branches: [{ on: "hazy", to: "gone" }] })] };
   expect(() => stepAfter(broken, "a", "hazy")).toThrow("procedure loop has no step gone");
+});
+
+const ROUNDS: Procedure = {
+  id: "rounds",
+  version: 1,
+  steps: [
+    step("pour"),
+    step("look", {
+      asks: "look",
+      branches: [
+        { on: "hazy", to: "pour" },
+        { on: "hazy", to: "label", fromRound: 3 },
+        { on: "hazy", to: "fresh", fromRound: 2 },
+      ],
+    }),
+    step("fresh"),
+    step("label"),
+  ],
+};
+
+test.each([
+  [1, "pour"],
+  [2, "fresh"],
+  [3, "label"],
+  [9, "label"],
+])("seen hazy for the %sth time: %s", (round, next) => {
+  expect(stepAfter(ROUNDS, "look", "hazy", round)?.id).toBe(next);
+});
+
+test("a step may name what comes next, out of the order of the list", () => {
+  const [pour, look, label] = [step("pour", { next: "label" }), step("look"), step("label")];
+  const jump = { ...LOOP, steps: [pour, look, label] };
+  expect(stepAfter(jump, "pour")).toBe(label);
+  expect(accepts(jump)).toBe(true);
+  expect(accepts({ ...jump, steps: [pour, look] })).toBe(false);
 });
 
 const accepts = (value: unknown): boolean => procedureSchema.safeParse(value).success;
@@ -61,12 +97,9 @@ test.each<[string, unknown]>([
   ["two steps by one name", { ...LOOP, steps: [step("a"), step("a")] }],
   [
     "a branch into nowhere",
-    { ...LOOP, steps: [step("a", { branches: [{ look: "hazy", to: "b" }] })] },
+    { ...LOOP, steps: [step("a", { branches: [{ on: "hazy", to: "b" }] })] },
   ],
-  [
-    "a look nobody knows",
-    { ...LOOP, steps: [{ ...step("a"), branches: [{ look: "x", to: "a" }] }] },
-  ],
+  ["a look nobody knows", { ...LOOP, steps: [{ ...step("a"), branches: [{ on: "x", to: "a" }] }] }],
   ["a wait of no length", { ...LOOP, steps: [step("a", { waitFor: 0 })] }],
   ["a wait of half a millisecond", { ...LOOP, steps: [step("a", { waitFor: 1000.5 })] }],
   ["a wait beyond 90 days", { ...LOOP, steps: [step("a", { waitFor: 91 * 86_400_000 })] }],
@@ -85,6 +118,7 @@ test("what is not part of a step is left out", () => {
   expect(parsed.steps).toEqual([step("a")]);
 });
 
-test("looks run from the worst to the best", () => {
+test("looks run from the worst to the best; tastes ask whether it was long enough", () => {
   expect(LOOKS).toEqual(["cloudy", "hazy", "clear"]);
+  expect(TASTES).toEqual(["not-yet", "right", "too-far"]);
 });

@@ -60,6 +60,18 @@ test.each(["cloudy-run", "yield", "collected"])(
   },
 );
 
+// A refractometer's scale: 0 to 95 °Bx.
+test.each([
+  [0, true],
+  [66.7, true],
+  [95, true],
+  [95.1, false],
+  [-0.1, false],
+  [Number.NaN, false],
+])("%s °Bx: %s", (brix, ok) => {
+  expect(answerDraft(run, visit, { of: "brix", brix }).ok).toBe(ok);
+});
+
 test("a slip of a digit in the yield is caught: 44000 for 4400", () => {
   expect(answerDraft(run, visit, { of: "yield", ml: 44_000 })).toMatchObject({
     refusal: "reading-above-poured",

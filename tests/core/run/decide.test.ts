@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
-import { type Command, decide, type RunRefusal } from "../../../core/run/decide.ts";
+import type { Command, RunRefusal } from "../../../core/run/command.ts";
+import { decide } from "../../../core/run/decide.ts";
 import { eventSchema } from "../../../core/run/event.ts";
 import { endingOf, openVisit, type Run } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
@@ -71,6 +72,7 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("pour"), { type: "hear-alarm", visit: "curdle#1", dueAt: 0 }],
     [at("pour"), { type: "hand-alarm", visit: "curdle#1", dueAt: 0, to: "vessel" }],
     [at("pour"), { type: "move-due", visit: "curdle#1", dueAt: 0 }],
+    [at("pour"), { type: "note-look", visit: "check-clear#1", look: "hazy" }],
     [at("pour"), { type: "log-reading", visit: "drip#1", what: "collected", value: 1, unit: "ml" }],
   ],
   "reading-missing": [
@@ -115,6 +117,9 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("build"), { type: "add-note", text: "x".repeat(2001) }],
     [at("build"), { type: "abandon", reason: "x".repeat(2001) }],
     [at("build"), { type: "shift-clock", byMs: 0.5, keepElapsed: true }],
+    [at("build"), { type: "change-hands", initials: " " }],
+    [at("build"), { type: "note-lot", ingredient: "milk-whole", lot: "" }],
+    [at("check-clear"), finish("check-clear#1", { look: "right" })],
     [at("curdle"), { type: "move-due", visit: "curdle#1", dueAt: Number.NaN }],
     [
       at("bottle"),
@@ -138,19 +143,24 @@ test.each(
 });
 
 test("a run starts with its plan, its procedure and its first step", () => {
-  const decision = decide([], undefined, start());
+  const decision = decide([], undefined, start(), 0);
   const [started, step, ...rest] = decision.ok ? decision.value : [];
   expect(started).toMatchObject({ type: "run.started", batch: "TW-0101", plan });
   expect(step).toEqual({ type: "step.started", visit: "build#1", step: "build" });
   expect(rest).toEqual([]);
-  expect(() => decide([], undefined, start({ procedure: { ...DAIRY_WASH, steps: [] } }))).toThrow(
-    new RangeError("a procedure must have a step"),
-  );
+  expect(() =>
+    decide([], undefined, start({ procedure: { ...DAIRY_WASH, steps: [] } }), 0),
+  ).toThrow(new RangeError("a procedure must have a step"));
 });
 
 test("one act says all: what was measured, that the step is done, what comes next", () => {
   const bench = at("check-clear");
-  const decision = decide(bench.events, bench.run, finish("check-clear#1", { look: "hazy" }));
+  const decision = decide(
+    bench.events,
+    bench.run,
+    finish("check-clear#1", { look: "hazy" }),
+    bench.now,
+  );
   expect(decision.ok && decision.value).toEqual([
     { type: "look.noted", visit: "check-clear#1", look: "hazy" },
     { type: "step.finished", visit: "check-clear#1" },
@@ -243,7 +253,7 @@ test("property: no order throws; a refused one changes nothing; an accepted one 
       bench.start(plan);
       expect(bench.run).toBeDefined();
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });
 
@@ -256,9 +266,9 @@ test("property: there is always a way on, until the run has ended", () => {
         const run = runOf(bench);
         if (endingOf(run) !== undefined) return;
         const on = finishOpenStep(run, { ...USUAL, cloudy: 10, yield: 100 });
-        expect(on && decide(bench.events, run, on)).toMatchObject({ ok: true });
+        expect(on && decide(bench.events, run, on, bench.now)).toMatchObject({ ok: true });
       });
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
-import { mergeEvents } from "../../../core/run/order.ts";
+import { mergeEvents, undoneActs } from "../../../core/run/order.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
+import { anyTurns, play } from "../../support/any-order.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
 
@@ -80,7 +81,7 @@ test("property: order of arrival and repeats change nothing", () => {
         expect(foldRun([...shuffled, ...again])).toEqual(foldRun(log));
       },
     ),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });
 
@@ -92,7 +93,7 @@ test("property: merging is commutative, associative and idempotent", () => {
       expect(mergeEvents(mergeEvents(a, b), c)).toEqual(mergeEvents(a, mergeEvents(b, c)));
       expect(mergeEvents(a, a)).toEqual(mergeEvents(a, []));
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });
 
@@ -123,6 +124,7 @@ test("property: undoing the last act gives back the run as it was before it", ()
       expect(bench.order({ type: "undo", act: bench.lastAct })).toBeUndefined();
       expect(bench.run).toEqual(before);
     }),
+    { numRuns: 30 },
   );
 });
 
@@ -165,4 +167,67 @@ test("a clock put forward moves open waits along when the elapsed time is kept",
   expect(due()).toBe((before ?? 0) + 600_000);
   bench.order({ type: "shift-clock", byMs: -600_000, keepElapsed: false });
   expect(due()).toBe((before ?? 0) + 600_000);
+});
+
+test("property: folding at once is folding event by event, without what was taken back", () => {
+  fc.assert(
+    fc.property(anyTurns(20), (turns) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      play(bench, turns);
+      const undone = undoneActs(bench.events);
+      const standing = bench.events.filter((event) => !undone.has(event.act));
+      const step = (run: ReturnType<typeof foldRun>, event: RunEvent) => applyEvent(run, event);
+      expect(standing.reduce(step, undefined)).toEqual(bench.run);
+    }),
+    { numRuns: 30 },
+  );
+});
+
+test("property: a run that was handed out is never changed by what comes after", () => {
+  fc.assert(
+    fc.property(anyTurns(12), (turns) => {
+      const bench = new TestBench();
+      bench.start(plan);
+      const first = bench.run;
+      const kept = JSON.stringify(first);
+      play(bench, turns);
+      bench.events.slice(2).reduce((run, event) => applyEvent(run, event), first);
+      expect(JSON.stringify(first)).toBe(kept);
+    }),
+    { numRuns: 25 },
+  );
+});
+
+test("a step that two phones finished was finished when the first of them said so", () => {
+  const a = new TestBench();
+  a.start(plan);
+  const b = new TestBench(a.now, "phone-b");
+  b.events = a.events;
+  a.now += 5000;
+  b.now += 9000;
+  a.order({ type: "finish-step", visit: "build#1" });
+  b.order({ type: "finish-step", visit: "build#1" });
+  const run = foldRun(mergeEvents(b.events, a.events));
+  expect(run?.visits[0]?.finishedAt).toBe(a.now);
+  expect(run?.visits[1]?.startedAt).toBe(a.now);
+});
+
+test("a clock that was put back leaves no wait of negative length", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  bench.now -= 3_600_000;
+  bench.order({ type: "shift-clock", byMs: -3_600_000, keepElapsed: false });
+  bench.order({ type: "finish-step", visit: "build#1" });
+  const visit = bench.run?.visits[0];
+  expect(visit?.finishedAt).toBe(visit?.startedAt);
+});
+
+test("everything that is said is kept in the order it was said", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  for (const text of ["one", "two", "three"]) bench.order({ type: "add-note", text });
+  for (const line of ["tea", "lemon"]) bench.order({ type: "pour-line", visit: "build#1", line });
+  expect(bench.run?.notes.map((note) => note.text)).toEqual(["one", "two", "three"]);
+  expect(bench.run?.poured.map((one) => one.line)).toEqual(["tea", "lemon"]);
 });

@@ -134,6 +134,6 @@ test("property: every step that was finished can be taken back, the latest first
       expect(standsAt(bench)).toBe("build#1");
       expect(foldRun(bench.events)?.visits).toHaveLength(1);
     }),
-    { numRuns: 50 },
+    { numRuns: 30 },
   );
 });

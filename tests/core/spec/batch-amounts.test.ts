@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { massOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { mix } from "../../../core/liquid/mixing.ts";
 import { pouredTogether, writtenAmounts } from "../../../core/spec/batch-amounts.ts";
+import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import {
@@ -14,7 +15,7 @@ import {
   unwashed,
 } from "../../support/punch-spec.ts";
 
-const written = (spec: Spec, ...own: Parameters<typeof cupboardWith>) =>
+const written = (spec: Spec, ...own: readonly Ingredient[]) =>
   must(writtenAmounts(spec, cupboardWith(...own), "bar"));
 
 // By hand: of 40 ml of brandy a quarter is held back: 10 ml, as strong as before.

@@ -86,6 +86,10 @@ test("sweetened, soured or strengthened dairy keeps what was put in", () => {
   expect(strengthOf(liquid)).toBeCloseTo(0.17, 9);
   expect(sugarPerLitre(liquid)).toBeCloseTo(200, 6);
   expect(liquid.solids).toBeGreaterThan(0);
+  const strong = must(portionOf(fromCupboard("cream", { strength: 0.17 }), LITRE));
+  expect(strengthOf(strong.liquid)).toBeCloseTo(0.17, 9);
+  const sour = must(portionOf(fromCupboard("milk-skim", { acids: { lactic: 9 } }), LITRE));
+  expect(acidPerLitre(sour.liquid)).toBeCloseTo(9, 6);
 });
 
 test("dry goods are weighed: grams per kilogram go over, and nothing takes room in a measure", () => {

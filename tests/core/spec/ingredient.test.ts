@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { DAIRIES } from "../../../core/acid/dairy-table.ts";
-import { ALLERGENS } from "../../../core/spec/allergen-table.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import {
   acidsSchema,

@@ -1,0 +1,41 @@
+import { computed } from "@preact/signals";
+import { declaredCupboard } from "../../../core/spec/declared.ts";
+import { type HouseRules, NEW_HOUSE } from "../../../core/spec/house-rules.ts";
+import type { Plan } from "../../../core/spec/plan.ts";
+import type { Tools } from "../../../core/spec/rounded-plan.ts";
+import { cupboard } from "../../pantry.ts";
+import { settings, specs } from "../../state.ts";
+import { volume } from "../../words/format.ts";
+
+/** The cupboard with the allergens and cautions of what the house makes itself. */
+export const shelf = computed(() =>
+  declaredCupboard(cupboard.value, new Map(specs.value.map((spec) => [spec.id, spec]))),
+);
+
+const ounce = computed(() => settings.value.ounce);
+
+/** What this house's batches are worked out with. */
+export const house = computed<HouseRules>(() => ({ ...NEW_HOUSE, ounce: ounce.value }));
+
+/** What this house measures with; nothing while amounts are to be exact. */
+export const tools = computed<Tools | undefined>(() => {
+  const { rounding, jiggerStep, scaleStep } = settings.value;
+  if (rounding === "exact") return undefined;
+  const weigh = rounding === "scale" ? "masses" : "volumes";
+  return { volumeStep: jiggerStep, massStep: scaleStep, weigh };
+});
+
+/** A volume as this house shows it. */
+export const show = (ml: number): string => volume(ml, settings.value);
+
+/** A name in which no line end parts a figure from its unit: "Gin 43 %". */
+export const bound = (name: string): string => name.replaceAll(/(?<=\d) (?=%)/gu, "\u00a0");
+
+/** A batch as it is to be made: how many lots, and the plan of each. */
+export interface Made {
+  readonly lots: number;
+  /** Exact. */
+  readonly exact: Plan;
+  /** As poured: rounded to the house's tools where it wants that. */
+  readonly plan: Plan;
+}

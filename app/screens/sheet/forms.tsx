@@ -1,0 +1,156 @@
+import { useState } from "preact/hooks";
+import { useByOf } from "../../../core/label/use-by.ts";
+import type { Command } from "../../../core/run/command.ts";
+import { openVisit, type Run } from "../../../core/run/run.ts";
+import { perform, tell } from "../../commands.ts";
+import { Field } from "../../parts/field.tsx";
+import { SelectField } from "../../parts/select-field.tsx";
+import { TapButton } from "../../parts/tap-button.tsx";
+import { typedNumber } from "../../parts/typed-number.ts";
+import { now } from "../../state.ts";
+import { sayLater, sentence } from "../../words/say-later.ts";
+
+interface FormProps {
+  readonly run: Run;
+}
+
+const words = sayLater.sheet;
+
+/** Stores an order; the sentence when it was refused. */
+async function store(runId: string, command: Command): Promise<string | undefined> {
+  const done = await perform(runId, command);
+  if (!done.ok) return sentence(done);
+  tell(words.noted, { runId, act: done.value });
+  return undefined;
+}
+
+/** Typed figures may carry the true minus sign. */
+const temperatureOf = (text: string): number | undefined => {
+  const cold = /^\s*[-−]/u.test(text);
+  const size = typedNumber(text.replace(/^\s*[-−]/u, ""), {
+    low: 0,
+    high: 110,
+    units: ["°c", "c"],
+  });
+  if (size === undefined || (cold && size > 30)) return undefined;
+  return cold ? -size : size;
+};
+
+/** The temperature of the liquid, now. */
+export function NoteTemperature({ run }: FormProps) {
+  const [text, setText] = useState("");
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const note = async () => {
+    const value = temperatureOf(text);
+    const visit = openVisit(run)?.key;
+    if (value === undefined || visit === undefined) return setFault(words.temperatureFault);
+    const refused = await store(run.id, {
+      type: "log-reading",
+      visit,
+      what: "temperature",
+      value,
+      unit: "degC",
+    });
+    setFault(refused);
+    if (refused === undefined) setText("");
+  };
+  return (
+    <section class="sheet-form">
+      <Field
+        label={words.addTemperature}
+        value={text}
+        keyboard="decimal"
+        narrow
+        insist
+        fault={fault}
+        onInput={setText}
+      />
+      <TapButton onAct={() => void note()}>{words.noteTemperature}</TapButton>
+    </section>
+  );
+}
+
+/** From which lot an ingredient came. */
+export function NoteLot({ run }: FormProps) {
+  const [ingredient, setIngredient] = useState(run.plan.ingredients.at(-1)?.id ?? "");
+  const [lot, setLot] = useState("");
+  const [days, setDays] = useState("");
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const until = typedNumber(days, { low: 0, high: 3650, whole: true });
+  const wrongDays = days.trim() !== "" && until === undefined;
+  const note = async () => {
+    if (lot.trim() === "") return setFault(words.lotFault);
+    if (wrongDays) return;
+    // The day itself still counts: it ends with the day.
+    const useBy = until === undefined ? {} : { useBy: useByOf(now.value, until + 1) };
+    const refused = await store(run.id, {
+      type: "note-lot",
+      ingredient,
+      lot: lot.trim(),
+      ...useBy,
+    });
+    setFault(refused);
+    if (refused !== undefined) return;
+    setLot("");
+    setDays("");
+  };
+  return (
+    <section class="sheet-form">
+      <SelectField
+        label={words.lotOf}
+        choices={run.plan.ingredients.map(({ id, name }) => ({ value: id, label: name }))}
+        value={ingredient}
+        onChange={setIngredient}
+      />
+      <Field
+        label={words.addLot}
+        value={lot}
+        longest={60}
+        insist
+        fault={fault}
+        onInput={(text) => {
+          setLot(text);
+          setFault(undefined);
+        }}
+      />
+      <Field
+        label={words.lotDate}
+        value={days}
+        hint={words.lotDateHint}
+        keyboard="numeric"
+        narrow
+        insist
+        fault={wrongDays ? words.lotDateFault : undefined}
+        onInput={setDays}
+      />
+      <TapButton onAct={() => void note()}>{words.noteLot}</TapButton>
+    </section>
+  );
+}
+
+/** Whose hands the batch is in from now on. */
+export function NoteHands({ run }: FormProps) {
+  const [text, setText] = useState("");
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const note = async () => {
+    const initials = text.trim();
+    if (!/^\p{L}{1,8}$/u.test(initials)) return setFault(words.handsFault);
+    const refused = await store(run.id, { type: "change-hands", initials });
+    setFault(refused);
+    if (refused === undefined) setText("");
+  };
+  return (
+    <section class="sheet-form">
+      <Field
+        label={words.addHands}
+        value={text}
+        longest={8}
+        narrow
+        insist
+        fault={fault}
+        onInput={setText}
+      />
+      <TapButton onAct={() => void note()}>{words.noteHands}</TapButton>
+    </section>
+  );
+}

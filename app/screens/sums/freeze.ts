@@ -1,0 +1,80 @@
+import { freezesAt, freezingPoint, iceFraction, stateAt } from "../../../core/liquid/freezing.ts";
+import type { Liquid } from "../../../core/liquid/liquid.ts";
+import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
+import { typed, type VolumeStyle } from "../../words/format.ts";
+import { sayLater } from "../../words/say-later.ts";
+import { drinkOf } from "./drink.ts";
+import { type Answer, type ReadSum, readerOf } from "./read-sum.ts";
+import { SUM_RULES } from "./rules-table.ts";
+import { strongCautions } from "./strong-cautions.ts";
+
+/** What may freeze, as typed. */
+export interface FreezeDraft {
+  readonly strength: string;
+  readonly sugar: string;
+  readonly temperature: string;
+}
+
+const { names, freeze: words, doesNotFit } = sayLater.sums;
+const FREEZER = -18;
+/** Freezers swing: nearer than this, K, it may go either way. */
+const CLOSE = 3;
+/** Here the table of ethanol and water ends: 68 % by weight. */
+const TABLE_ENDS = 0.75;
+const COLDEST = { low: -40, high: 20 };
+
+const degrees = (value: number): string => `${typed(value)} °C`.replace("-", "−");
+
+const sayAt = (drink: Liquid, temperature: number): string =>
+  words.at(degrees(temperature), words.states[stateAt(drink, temperature)]);
+
+const BEYOND: Answer = {
+  headline: words.beyond,
+  main: [],
+  more: [],
+  says: [words.beyondWhy],
+  cautions: [],
+};
+
+function answerFor(drink: Liquid, other: number | undefined, from: readonly Figure[]): Answer {
+  const point = freezingPoint(drink);
+  const shown = [FREEZER, ...(other === undefined || other === FREEZER ? [] : [other])];
+  const within = shown.some((one) => Math.abs(point - one) < CLOSE);
+  const freezing = figure(names.freezing, point, "degC", SUM_RULES.freezing, from);
+  const ice = shown.map((one) =>
+    figure(names.iceAt(degrees(one)), iceFraction(drink, one), "share", SUM_RULES.iceShare, [
+      ...from,
+      freezing,
+    ]),
+  );
+  const freezes = shown.some((one) => freezesAt(drink, one));
+  return {
+    headline: sayAt(drink, FREEZER),
+    main: [freezing],
+    more: ice,
+    says: [
+      ...shown.slice(1).map((one) => sayAt(drink, one)),
+      ...(within ? [words.close] : []),
+      ...(freezes ? [words.undisturbed] : []),
+    ],
+    cautions: freezes ? [words.burst] : [],
+  };
+}
+
+/** Where a drink begins to freeze, and what it is like in a freezer and at another temperature. */
+export function readFreeze(draft: FreezeDraft, style: VolumeStyle): ReadSum {
+  const read = readerOf(style);
+  const strength = read.strength("strength", draft.strength, { low: 0, high: 100 });
+  const sugar = read.sugar("sugar", draft.sugar);
+  const asked = draft.temperature.trim() !== "";
+  const other = asked ? read.temperature("temperature", draft.temperature, COLDEST) : undefined;
+  const { faults } = read;
+  if (strength === undefined || sugar === undefined || faults.size > 0) return { faults };
+  const cautions = strongCautions(strength);
+  if (strength > TABLE_ENDS) return { faults, answer: { ...BEYOND, cautions } };
+  const drink = drinkOf(1000, strength, sugar);
+  if (drink === undefined) return { faults, cannot: doesNotFit };
+  const from = [given(names.strength, strength, "abv"), given(names.sugar, sugar, "g/L")];
+  const answer = answerFor(drink, other, from);
+  return { faults, answer: { ...answer, cautions: [...answer.cautions, ...cautions] } };
+}

@@ -1,0 +1,21 @@
+import { abv, decimals } from "../../words/format.ts";
+import { sayLater } from "../../words/say-later.ts";
+import { flashPoint } from "./flash-point.ts";
+
+/** From here on a spirit counts as overproof, as on the label. */
+const OVERPROOF_FROM = 0.5;
+/** Weaker than this it must be warmer than a hot kitchen to burn. */
+const SPIRIT_FROM = 0.3;
+
+/** What must be said where a spirit is handled by itself. */
+export function spiritCautions(strength: number): readonly string[] {
+  const degrees = flashPoint(strength);
+  if (degrees === undefined || strength < SPIRIT_FROM) return [];
+  const { flash, heating } = sayLater.sums;
+  const always = [flash(abv(strength), `${decimals(degrees, 0)} °C`), heating];
+  return strength < OVERPROOF_FROM ? always : [sayLater.cautions.full("overproof"), ...always];
+}
+
+/** The same where a drink is meant: of an overproof one only. */
+export const strongCautions = (strength: number): readonly string[] =>
+  strength < OVERPROOF_FROM ? [] : spiritCautions(strength);

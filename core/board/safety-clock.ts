@@ -1,0 +1,79 @@
+import type { Stand } from "../method/procedure.ts";
+import { bottledOf, endingOf, type Run } from "../run/run.ts";
+
+/** Where the vessel stood from a moment on. */
+interface Standing {
+  readonly from: number;
+  readonly at: Stand;
+}
+
+/** How long something perishable has stood above 5 degrees C, and what that calls for. */
+export interface SafetyClock {
+  /** ms on the counter since something perishable went in. */
+  readonly warmFor: number;
+  /** Where it stands now. */
+  readonly stands: Stand;
+  /** "near" from three hours, "past" from four. */
+  readonly level: "within" | "near" | "past";
+  /** When four hours will be full if it stays on the counter, epoch ms; nothing while it is cold. */
+  readonly fullAt?: number;
+}
+
+const HOUR = 3_600_000;
+/** A caution while there is still time to act. Judgement. */
+const NEAR = 3 * HOUR;
+/**
+ * Four hours without temperature control.
+ * @source US Food Code 3-501.19 as quoted in state rules (Georgia 511-6-1-.04(6)(i), Minnesota
+ *   4626.0408), read in the project's reference notes; local codes differ
+ */
+const FULL = 4 * HOUR;
+
+/** Where the vessel stood, by its steps and by what somebody said; on the counter until told. */
+function standings(run: Run): readonly Standing[] {
+  const bySteps = run.visits.flatMap((visit): Standing[] => {
+    const stands = run.procedure.steps.find((step) => step.id === visit.step)?.stands;
+    return stands === undefined ? [] : [{ from: visit.startedAt, at: stands }];
+  });
+  const said = run.stands.map(({ at, to }) => ({ from: at, at: to }));
+  return [...bySteps, ...said].sort((a, b) => a.from - b.from);
+}
+
+/** From when to when something perishable was in the vessel. */
+function perishableSpan(run: Run, now: number): { from: number; to: number } | undefined {
+  const { perishableFrom } = run.procedure;
+  const first = run.visits.find((visit) => visit.step === perishableFrom);
+  if (first === undefined) return undefined;
+  // Bottled and labelled it goes into the fridge, where the use-by date takes over.
+  const to = bottledOf(run)?.at ?? endingOf(run)?.at ?? now;
+  return { from: first.startedAt, to: Math.max(first.startedAt, to) };
+}
+
+/**
+ * Time that a run's perishables have spent above 5 degrees C, summed over its steps from where the
+ * vessel stands.
+ *
+ * @param run - as its log tells it
+ * @param now - epoch ms
+ * @returns nothing where nothing perishable has gone in
+ * @source sum of the time on the counter between the perishable step and bottling
+ * @limits counts a counter as warm and a fridge as cold: what a thermometer says comes first. It says
+ *   nothing of whether a drink is safe
+ */
+export function safetyClockOf(run: Run, now: number): SafetyClock | undefined {
+  const span = perishableSpan(run, now);
+  if (span === undefined) return undefined;
+  const all: readonly Standing[] = [
+    { from: Number.NEGATIVE_INFINITY, at: "counter" },
+    ...standings(run),
+  ];
+  const warmFor = all.reduce((sum, { from, at }, index) => {
+    if (at !== "counter") return sum;
+    const until = all[index + 1]?.from ?? Number.POSITIVE_INFINITY;
+    return sum + Math.max(0, Math.min(until, span.to) - Math.max(from, span.from));
+  }, 0);
+  const stands = all.findLast(({ from }) => from <= now)?.at ?? "counter";
+  const level = warmFor >= FULL ? "past" : warmFor >= NEAR ? "near" : "within";
+  const runs = stands === "counter" && span.to >= now && warmFor < FULL;
+  return { warmFor, stands, level, ...(runs ? { fullAt: now + FULL - warmFor } : {}) };
+}

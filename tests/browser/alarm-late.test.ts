@@ -1,0 +1,131 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { handsOn } from "../support/hands.ts";
+import { started } from "../support/play-run.ts";
+import { said } from "../support/said.ts";
+import {
+  clockOf,
+  HOUR,
+  holdOf,
+  MINUTE,
+  OPENS,
+  openBar,
+  pass,
+  putLog,
+  SECOND,
+  shot,
+  startAfresh,
+  storedLog,
+  untilStep,
+} from "../support/walk-page.ts";
+import { finishPlain } from "../support/wash-by-hand.ts";
+
+const MILK = 1000;
+/** A batch whose rest begins as the tests' day does. */
+const resting = started("run-rest", "PB-1003", OPENS - 23 * MINUTE)
+  .finish({}, 20)
+  .finish({ answer: { of: "milk", ml: MILK } }, 2)
+  .finish({}, 1);
+const RUN = routes.run("run-rest");
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+/** Writes down every sound that loops, from its start to its stop. */
+const listen = () => {
+  const heard = { playing: 0, started: 0 };
+  Reflect.set(globalThis, "heard", heard);
+  const { start, stop } = AudioBufferSourceNode.prototype;
+  AudioBufferSourceNode.prototype.start = function (...at) {
+    if (this.loop) {
+      heard.started += 1;
+      heard.playing += 1;
+    }
+    start.apply(this, at);
+  };
+  AudioBufferSourceNode.prototype.stop = function (...at) {
+    if (this.loop) heard.playing -= 1;
+    stop.apply(this, at);
+  };
+};
+const playing = (page: Page) => page.evaluate<number>("heard.playing");
+const untilPlaying = (page: Page, sounds: number) =>
+  page.waitForFunction((n) => Reflect.get(globalThis, "heard").playing === n, sounds);
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+beforeEach(async () => {
+  bar = await startAfresh(bar, listen);
+});
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+const sheet = (page: Page) => page.locator(".alarm-sheet");
+
+test("a deadline rings when it comes, on whatever screen, until a hold answers it", async () => {
+  const { page, hands } = bar;
+  await putLog(bar, resting.events, "#/specs");
+  // The first touch lets the page sound.
+  await hands.tap(page.getByRole("heading", { name: said.specs.title }));
+  await pass(page, HOUR - 30 * SECOND);
+  expect(await sheet(page).count()).toBe(0);
+  expect(await playing(page)).toBe(0);
+  await pass(page, 30 * SECOND);
+  await sheet(page).waitFor();
+  await untilPlaying(page, 1);
+  expect(await sheet(page).textContent()).toMatch(/Pear Beacon: Rest(due now|\d+ s late)/u);
+
+  await hands.tap(holdOf(page, said.alarm.heard));
+  expect((await storedLog(page)).length).toBe(resting.events.length);
+  await hands.holdTruly(holdOf(page, said.alarm.heard));
+  await sheet(page).waitFor({ state: "detached" });
+  await untilPlaying(page, 0);
+  expect(new URL(page.url()).hash).toBe(RUN);
+  const heard = (await storedLog(page)).at(-1);
+  expect(heard).toMatchObject({ type: "alarm.heard", visit: "curdle#1", dueAt: OPENS + HOUR });
+});
+
+test("the page was closed: an hour late it rings at once and says how late", async () => {
+  await putLog(bar, resting.events);
+  const { phone, server } = bar;
+  const page = await phone.context.newPage();
+  await bar.page.close();
+  await phone.context.clock.fastForward(2 * HOUR + 5 * MINUTE);
+  await page.addInitScript(listen);
+  await page.goto(server.url);
+  const hands = await handsOn(page);
+  bar = { ...bar, page, hands };
+  await sheet(page).waitFor();
+  expect(await sheet(page).textContent()).toContain("1 h 05 min late");
+  await shot(page, "alarm-late");
+  // Nothing may sound before the page is touched, and the status line says so.
+  const status = page.locator(".status-line");
+  expect(await status.textContent()).toBe(said.alarm.status["sound-blocked"]);
+  await hands.touch([{ x: 180, y: 30 }], 80);
+  await untilPlaying(page, 1);
+
+  const at = await clockOf(page);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await sheet(page).waitFor({ state: "detached" });
+  await untilPlaying(page, 0);
+  const heard = (await storedLog(page)).at(-1);
+  expect(heard).toMatchObject({ type: "alarm.heard", visit: "curdle#1", dueAt: OPENS + HOUR });
+  expect(Math.abs((heard?.at ?? 0) - at)).toBeLessThan(30 * SECOND);
+  // It is over, so the main action is to end it.
+  await finishPlain(bar, "curdle");
+  await untilStep(page, "wet-filter");
+});
+
+test("not acted on, it asks again after a quarter of an hour", async () => {
+  const { page, hands } = bar;
+  await putLog(bar, resting.events, RUN);
+  await pass(page, HOUR);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await sheet(page).waitFor({ state: "detached" });
+  await pass(page, 15 * MINUTE - 30 * SECOND);
+  expect(await sheet(page).count()).toBe(0);
+  await pass(page, 30 * SECOND);
+  await sheet(page).waitFor();
+  expect((await storedLog(page)).filter(({ type }) => type === "alarm.heard").length).toBe(1);
+});

@@ -1,0 +1,84 @@
+import { expect, onTestFinished, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { foldRun } from "../../core/run/fold.ts";
+import { openVisit } from "../../core/run/run.ts";
+import { topUpAdvice } from "../../core/run/top-up-advice.ts";
+import { dropProfile, newProfile } from "../support/browser.ts";
+import { said } from "../support/said.ts";
+import { serveApp } from "../support/server.ts";
+import {
+  holdOf,
+  OPENS,
+  openBar,
+  putLog,
+  storedLog,
+  tapOf,
+  typeOnPad,
+  untilStep,
+} from "../support/walk-page.ts";
+import { ml } from "../support/wash-by-hand.ts";
+import { stationAt } from "../support/wash-stations.ts";
+
+const RUN = routes.run("run-a");
+const { events, since } = stationAt("run-a", "PB-1003", OPENS, "yield");
+
+test("killed again and again: what it said was saved is there, and nothing is half there", async () => {
+  const server = await serveApp();
+  const profile = newProfile();
+  let bar = await openBar({ profile, server, at: since });
+  onTestFinished(async () => {
+    await bar.close();
+    await server.stop();
+    dropProfile(profile);
+  });
+  const reborn = async () => {
+    expect(bar.phone.complaints).toEqual([]);
+    await bar.phone.kill();
+    bar = await openBar({ profile, server, hash: RUN, at: since });
+    await bar.page.locator("main h1").waitFor();
+  };
+  const untilSaved = () => bar.page.locator(".notices-line", { hasText: said.run.saved }).waitFor();
+  const log = () => storedLog(bar.page);
+  const types = async () => (await log()).slice(events.length).map(({ type }) => type);
+  await putLog(bar, events, RUN, since);
+
+  // A figure stands on the pad, and nobody has noted it.
+  await bar.hands.tap(tapOf(bar.page, said.run.typeAmount));
+  for (const key of "4120") await bar.hands.tap(tapOf(bar.page, key));
+  await reborn();
+  await untilStep(bar.page, "yield");
+  expect(await log()).toEqual(events);
+
+  // Noted, and the page says so.
+  await bar.hands.tap(tapOf(bar.page, said.run.typeAmount));
+  await typeOnPad(bar, "4100");
+  await untilSaved();
+  await reborn();
+  await untilStep(bar.page, "top-up");
+  const yielded = ["yield.logged", "step.finished", "step.started"];
+  expect(await types()).toEqual(yielded);
+  expect(foldRun(await log())?.yields.at(-1)?.ml).toBe(4100);
+
+  // Killed while it is being stored, or before: the whole answer, or none of it.
+  const run = foldRun(await log());
+  const advised = ml(run === undefined ? 0 : topUpAdvice(run).advised);
+  await bar.hands.hold(holdOf(bar.page, said.run.asPlanned(advised)));
+  await reborn();
+  const topped = [...yielded, "topup.poured", "step.finished", "step.started"];
+  const after = foldRun(await log());
+  const stands = after && openVisit(after)?.step;
+  expect([stands, await types()]).toEqual(
+    stands === "bottle" ? ["bottle", topped] : ["top-up", yielded],
+  );
+  if (stands === "top-up") {
+    await bar.hands.hold(holdOf(bar.page, said.run.asPlanned(advised)));
+  }
+  await untilStep(bar.page, "bottle");
+
+  // The next answer finds its place behind what survived.
+  await bar.hands.hold(bar.page.locator(".run > .run-actions .hold-button"));
+  await untilSaved();
+  await reborn();
+  await untilStep(bar.page, "label");
+  expect(await types()).toEqual([...topped, "run.bottled", "step.finished", "step.started"]);
+});

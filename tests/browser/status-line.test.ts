@@ -1,0 +1,118 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { said } from "../support/said.ts";
+import {
+  type Bar,
+  HOUR,
+  holdOf,
+  OPENS,
+  openBar,
+  pass,
+  putLog,
+  startAfresh,
+  storedLog,
+  tapOf,
+  untilStep,
+} from "../support/walk-page.ts";
+import { stationAt } from "../support/wash-stations.ts";
+
+const RUN = routes.run("run-a");
+const resting = stationAt("run-a", "PB-1003", OPENS, "curdle");
+
+const keepsAwake = () => {
+  const lock = { release: () => Promise.resolve(), addEventListener: () => undefined };
+  const request = () => Promise.resolve(lock);
+  Object.defineProperty(navigator, "wakeLock", { value: { request } });
+};
+const sleeps = () => {
+  const request = () => Promise.reject(new DOMException("low battery", "NotAllowedError"));
+  Object.defineProperty(navigator, "wakeLock", { value: { request } });
+};
+const isMute = () => {
+  Reflect.deleteProperty(globalThis, "AudioContext");
+  Reflect.deleteProperty(globalThis, "Audio");
+};
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+/** A rest that has just begun, on a phone that lacks what is taken from it. */
+async function openResting(prepare?: () => void) {
+  bar = await startAfresh(bar, prepare);
+  await putLog(bar, resting.events, RUN, resting.since);
+  await untilStep(bar.page, "curdle");
+  return bar;
+}
+
+type Code = keyof typeof said.alarm.status;
+const untilSays = (page: Page, code: Code) =>
+  page.locator(".status-line").getByText(said.alarm.status[code], { exact: true }).waitFor();
+
+async function checkSound({ page, hands }: Bar): Promise<void> {
+  await hands.tap(page.getByRole("link", { name: said.places.kit, exact: true }));
+  await hands.tap(tapOf(page, said.kit.sound.play));
+  await hands.tap(tapOf(page, said.kit.sound.yes));
+  await page.getByText("That counts for 12 hours").waitFor();
+  await page.goto(page.url().replace(/#.*$/u, RUN));
+  await untilStep(page, "curdle");
+}
+
+test("untouched, touched, sound checked, and twelve hours later: it says what holds", async () => {
+  bar = await openResting(keepsAwake);
+  const { page, hands } = bar;
+  await untilSays(page, "sound-blocked");
+  await hands.touch([{ x: 180, y: 30 }], 80);
+  await untilSays(page, "sound-unheard");
+  await checkSound(bar);
+  await untilSays(page, "rings-here");
+  await hands.hold(holdOf(page, said.run.handDone));
+  await untilSays(page, "rings-here-and-phone-clock");
+  expect((await storedLog(page)).at(-1)).toMatchObject({
+    type: "alarm.handed",
+    visit: "curdle#1",
+    dueAt: resting.since + HOUR,
+    to: "phone-clock",
+  });
+  // A page that comes back has not been touched, but the phone's own clock still rings.
+  await page.reload();
+  await untilSays(page, "phone-clock");
+  await hands.touch([{ x: 180, y: 30 }], 80);
+  await untilSays(page, "rings-here-and-phone-clock");
+  // The phone's clock was set for the first deadline only, and the sound check has aged.
+  await pass(page, HOUR);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await untilSays(page, "rings-here");
+  await pass(page, 12 * HOUR);
+  await untilSays(page, "sound-check-old");
+});
+
+test("the phone refuses to keep its screen on: it says that it may ring late", async () => {
+  bar = await openResting(sleeps);
+  await bar.hands.touch([{ x: 180, y: 30 }], 80);
+  await checkSound(bar);
+  await untilSays(bar.page, "screen-lock-refused");
+});
+
+test("a browser with no sound says so, and the deadline still shows", async () => {
+  const { page } = await openResting(isMute);
+  await untilSays(page, "no-sound");
+  await pass(page, HOUR);
+  await page.locator(".alarm-sheet").waitFor();
+});
+
+test("nobody heard it: the sound check counts for nothing", async () => {
+  bar = await openResting();
+  const { page, hands } = bar;
+  await page.goto(page.url().replace(/#.*$/u, routes.kit));
+  await hands.tap(tapOf(page, said.kit.sound.play));
+  await hands.tap(tapOf(page, said.kit.sound.no));
+  await page.getByText(said.kit.sound.help).waitFor();
+  await page.goto(page.url().replace(/#.*$/u, RUN));
+  await untilSays(page, "sound-unheard");
+});

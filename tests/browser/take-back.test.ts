@@ -1,0 +1,149 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { foldRun } from "../../core/run/fold.ts";
+import { openVisit } from "../../core/run/run.ts";
+import { said } from "../support/said.ts";
+import {
+  holdOf,
+  OPENS,
+  openBar,
+  pass,
+  putLog,
+  SECOND,
+  shot,
+  startAfresh,
+  storedLog,
+  tapOf,
+  typeOnPad,
+  untilStep,
+} from "../support/walk-page.ts";
+import { finishPlain } from "../support/wash-by-hand.ts";
+import { stationAt } from "../support/wash-stations.ts";
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+beforeEach(async () => {
+  bar = await startAfresh(bar);
+});
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+async function openAt(step: string) {
+  const station = stationAt("run-a", "PB-1003", OPENS, step);
+  await putLog(bar, station.events, routes.run("run-a"), station.since);
+  return station.events;
+}
+
+const notice = () => bar.page.locator(".notices-line");
+const run = async () => foldRun(await storedLog(bar.page));
+const standsAt = async () => {
+  const now = await run();
+  return now && openVisit(now)?.key;
+};
+
+test("within 8 s a step is taken back from the foot of the screen, and its reading with it", async () => {
+  const { page, hands } = bar;
+  const before = await openAt("yield");
+  await hands.tap(tapOf(page, said.run.typeAmount));
+  await typeOnPad(bar, "4000");
+  await untilStep(page, "top-up");
+  await notice().filter({ hasText: said.run.saved }).waitFor();
+  expect((await run())?.yields.at(-1)?.ml).toBe(4000);
+  await pass(page, 5 * SECOND);
+  await hands.tap(tapOf(page, said.places.undo));
+  await untilStep(page, "yield");
+  expect(await standsAt()).toBe("yield#1");
+  expect((await run())?.yields).toEqual([]);
+  // Nothing is erased: the log tells of the reading and of its taking back.
+  const log = await storedLog(page);
+  expect(log.slice(before.length).map(({ type }) => type)).toEqual([
+    "yield.logged",
+    "step.finished",
+    "step.started",
+    "event.undone",
+  ]);
+  await page.reload();
+  await untilStep(page, "yield");
+});
+
+test("after 8 s the offer is gone, and More still takes the step back", async () => {
+  const { page, hands } = bar;
+  await openAt("pour");
+  await finishPlain(bar, "pour");
+  await untilStep(page, "curdle");
+  await notice().waitFor();
+  await pass(page, 9 * SECOND);
+  await notice().waitFor({ state: "detached" });
+  await hands.tap(tapOf(page, said.run.more));
+  await shot(page, "run-more");
+  await hands.tap(tapOf(page, said.run.undoLast));
+  await untilStep(page, "pour");
+  expect(await standsAt()).toBe("pour#1");
+  // What was taken back can be brought back: the rest goes on from when it began.
+  const began = (await storedLog(page)).find(
+    (event) => event.type === "step.started" && event.visit === "curdle#1",
+  );
+  await notice().filter({ hasText: said.run.undone }).waitFor();
+  await hands.tap(tapOf(page, said.places.undo));
+  await untilStep(page, "curdle");
+  const again = await run();
+  expect(again && openVisit(again)?.startedAt).toBe(began?.at);
+});
+
+test("step by step, More takes back as far as the start, and no further", async () => {
+  const { page, hands } = bar;
+  await openAt("curdle");
+  await hands.tap(tapOf(page, said.run.more));
+  for (const step of ["pour", "milk", "build"]) {
+    await hands.tap(tapOf(page, said.run.undoLast));
+    await untilStep(page, step);
+  }
+  expect(await tapOf(page, said.run.undoLast).getAttribute("aria-disabled")).toBe("true");
+  expect(await standsAt()).toBe("build#1");
+});
+
+test("a tick is taken off by a second tap, and the log keeps both", async () => {
+  const { page, hands } = bar;
+  const before = await openAt("build");
+  const line = page.locator(".run-lines button").first();
+  await hands.tap(line);
+  await page.locator('.run-lines [aria-pressed="true"]').waitFor();
+  await hands.tap(line);
+  await page.locator('.run-lines [aria-pressed="true"]').waitFor({ state: "detached" });
+  const log = await storedLog(page);
+  expect(log.slice(before.length).map(({ type }) => type)).toEqual(["line.poured", "event.undone"]);
+  expect((await run())?.poured).toEqual([]);
+});
+
+test("a finished batch comes back to its last step", async () => {
+  const { page, hands } = bar;
+  await openAt("label");
+  await finishPlain(bar, "label");
+  await page.getByRole("heading", { name: said.run.finished }).waitFor();
+  await pass(page, 9 * SECOND);
+  await hands.tap(tapOf(page, said.run.more));
+  await hands.tap(tapOf(page, said.run.undoLast));
+  await untilStep(page, "label");
+  expect(await standsAt()).toBe("label#1");
+});
+
+test("an abandoned batch says why, and comes back", async () => {
+  const { page, hands } = bar;
+  await openAt("slow-drip");
+  await hands.tap(tapOf(page, said.run.more));
+  await hands.tap(tapOf(page, said.run.abandon));
+  const give = holdOf(page, said.run.abandonDone);
+  await hands.hold(give);
+  expect((await run())?.abandoned).toBeUndefined();
+  const [, , why = ""] = said.run.abandonReasons;
+  await hands.tap(page.getByRole("radio", { name: why }));
+  await hands.hold(give);
+  await page.getByRole("heading", { name: said.run.stopped }).waitFor();
+  expect((await run())?.abandoned?.reason).toBe(why);
+  await hands.tap(tapOf(page, said.places.undo));
+  await untilStep(page, "slow-drip");
+  expect((await run())?.abandoned).toBeUndefined();
+});

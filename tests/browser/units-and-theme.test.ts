@@ -1,0 +1,85 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { said } from "../support/said.ts";
+import {
+  goTo,
+  OPENS,
+  openBar,
+  putLog,
+  startAfresh,
+  storedLog,
+  tapOf,
+  typeOnPad,
+  untilStep,
+} from "../support/walk-page.ts";
+import { stationAt } from "../support/wash-stations.ts";
+
+const RUN = routes.run("run-a");
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+beforeEach(async () => {
+  bar = await startAfresh(bar);
+});
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+async function choose(...names: readonly string[]): Promise<void> {
+  const { page, hands } = bar;
+  await goTo(page, routes.kit);
+  for (const name of names) {
+    const chip = { name: new RegExp(`^${name}`, "u") };
+    await hands.tap(page.getByRole("radio", chip));
+    await page.getByRole("radio", { ...chip, checked: true }).waitFor();
+  }
+}
+
+// 33 oz by the bar's jigger of 30 ml; by the US fluid ounce of 29.5735 ml (NIST Handbook 44).
+for (const [ounce, ml] of [
+  [said.kit.units.bar, 990],
+  [said.kit.units.exact, 975.9],
+] as const) {
+  test(`a house that pours ounces of ${ounce} types ounces; the log holds ml`, async () => {
+    const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
+    await putLog(bar, events, routes.kit, since);
+    await choose(said.kit.units.oz, ounce);
+    const { page, hands } = bar;
+    await goTo(page, RUN);
+    await page.locator(".run-detail", { hasText: / oz \(/u }).waitFor();
+    await hands.tap(tapOf(page, said.run.otherAmount));
+    expect(await page.locator(".number-pad-unit").textContent()).toBe(said.run.ozUnit);
+    await typeOnPad(bar, "33");
+    await untilStep(page, "pour");
+    expect(await page.locator(".notices-line").textContent()).toContain("33.0 oz");
+    const read = (await storedLog(page)).findLast((event) => event.type === "reading.logged");
+    expect(read).toMatchObject({ what: "milk", unit: "ml" });
+    expect(read?.type === "reading.logged" && read.value).toBeCloseTo(ml, 0);
+    // Shown in ml again, it is what was poured.
+    await choose(said.kit.units.ml);
+    await page.reload();
+    await goTo(page, RUN);
+    await page.locator(".run-detail", { hasText: / ml/u }).waitFor();
+  });
+}
+
+test("light or dark stays as chosen, whatever the phone says, and after a restart", async () => {
+  const ground = () =>
+    bar.page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+  const { page } = bar;
+  await page.emulateMedia({ colorScheme: "dark" });
+  const dark = await ground();
+  await choose(said.kit.theme.light);
+  const light = await ground();
+  expect(light).not.toBe(dark);
+  await page.reload();
+  await page.locator("main").waitFor();
+  expect(await ground()).toBe(light);
+  await choose(said.kit.theme.dark);
+  await page.emulateMedia({ colorScheme: "light" });
+  expect(await ground()).toBe(dark);
+  await choose(said.kit.theme.auto);
+  expect(await ground()).toBe(light);
+});

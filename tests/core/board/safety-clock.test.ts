@@ -1,0 +1,116 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { safetyClockOf } from "../../../core/board/safety-clock.ts";
+import type { Run } from "../../../core/run/run.ts";
+import { planOf, TestBench } from "../../support/run-events.ts";
+import { finishOpenStep } from "../../support/wash-walk.ts";
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const plan = planOf();
+
+/** A wash with its milk just poured. */
+function atMilk(): TestBench {
+  const bench = new TestBench();
+  bench.start(plan);
+  bench.now += 90 * MINUTE;
+  bench.order({ type: "finish-step", visit: "build#1" });
+  return bench;
+}
+
+function runOf(bench: TestBench): Run {
+  const { run } = bench;
+  if (run === undefined) throw new RangeError("the bench must have a run");
+  return run;
+}
+
+function step(bench: TestBench, after: number): void {
+  bench.now += after;
+  const command = finishOpenStep(runOf(bench));
+  if (command === undefined) throw new RangeError("the wash must go on");
+  bench.order(command);
+}
+
+test("nothing perishable, no clock: building the punch does not count", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  expect(safetyClockOf(runOf(bench), bench.now + HOUR)).toBeUndefined();
+  expect(safetyClockOf(runOf(atMilk()), atMilk().now)?.warmFor).toBe(0);
+});
+
+// Four hours without control, a caution an hour before: US Food Code 3-501.19 as quoted in state rules.
+test.each([
+  [HOUR, "within"],
+  [3 * HOUR - 1, "within"],
+  [3 * HOUR, "near"],
+  [4 * HOUR - 1, "near"],
+  [4 * HOUR, "past"],
+  [9 * HOUR, "past"],
+] as const)("%i ms on the counter: %s", (after, level) => {
+  const bench = atMilk();
+  const clock = safetyClockOf(runOf(bench), bench.now + after);
+  expect(clock).toMatchObject({ warmFor: after, level, stands: "counter" });
+  expect(clock?.fullAt).toBe(level === "past" ? undefined : bench.now + 4 * HOUR);
+});
+
+test("a wash by the book: one hour of rest and the passes count, the cold drip does not", () => {
+  const bench = atMilk();
+  step(bench, 5 * MINUTE); // milk in
+  step(bench, 5 * MINUTE); // poured
+  step(bench, HOUR); // rested
+  step(bench, 5 * MINUTE); // filter wet
+  step(bench, 5 * MINUTE); // first pass
+  step(bench, 5 * MINUTE); // poured back
+  step(bench, 5 * MINUTE); // clear: the slow drip begins, cold
+  const clock = safetyClockOf(runOf(bench), bench.now + 8 * HOUR);
+  expect(clock).toEqual({ warmFor: 90 * MINUTE, level: "within", stands: "fridge" });
+});
+
+test("what somebody says of where it stands counts before the step's usual place", () => {
+  const bench = atMilk();
+  bench.now += HOUR;
+  bench.order({ type: "move-vessel", to: "fridge" });
+  bench.now += 5 * HOUR;
+  bench.order({ type: "move-vessel", to: "counter" });
+  bench.now += 30 * MINUTE;
+  const clock = safetyClockOf(runOf(bench), bench.now);
+  expect(clock).toMatchObject({ warmFor: 90 * MINUTE, stands: "counter" });
+});
+
+test("bottling stops the clock", () => {
+  const bench = atMilk();
+  for (let turn = 0; turn < 11; turn += 1) step(bench, MINUTE);
+  const bottled = runOf(bench);
+  expect(bottled.bottlings).toHaveLength(1);
+  const soon = safetyClockOf(bottled, bench.now)?.warmFor;
+  expect(safetyClockOf(bottled, bench.now + 9 * HOUR)?.warmFor).toBe(soon);
+});
+
+test("property: it never runs back, and cold time never counts", () => {
+  const moves = fc.array(
+    fc.tuple(
+      fc.constantFrom("counter", "fridge", "freezer"),
+      fc.integer({ min: 0, max: 3 * HOUR }),
+    ),
+    { maxLength: 8 },
+  );
+  fc.assert(
+    fc.property(moves, (told) => {
+      const bench = atMilk();
+      let before = 0;
+      let warm = 0;
+      let stands = "counter";
+      for (const [to, after] of told) {
+        bench.now += after;
+        if (stands === "counter") warm += after;
+        bench.order({ type: "move-vessel", to });
+        stands = to;
+        const clock = safetyClockOf(runOf(bench), bench.now);
+        expect(clock?.warmFor).toBe(warm);
+        expect(clock?.warmFor).toBeGreaterThanOrEqual(before);
+        before = clock?.warmFor ?? 0;
+      }
+    }),
+    { numRuns: 40 },
+  );
+});

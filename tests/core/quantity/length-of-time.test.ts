@@ -1,0 +1,47 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+
+test.each([
+  ["45 min", 45 * MINUTE],
+  ["45min", 45 * MINUTE],
+  ["1 h 30 min", 90 * MINUTE],
+  ["1h30min", 90 * MINUTE],
+  ["1 1/2 h", 90 * MINUTE],
+  ["½ h", 30 * MINUTE],
+  ["36h", 36 * HOUR],
+  ["2 days", 48 * HOUR],
+  ["0,5 h", 30 * MINUTE],
+  ["90 s", 90_000],
+] as const)("%s", (text, ms) => {
+  expect(readLengthOfTime(text)).toBe(ms);
+});
+
+test.each([
+  "",
+  "45",
+  "soon",
+  "-3 h",
+  "0 min",
+  "91 d",
+  "3 weeks",
+  "1 h soon",
+  "__proto__",
+  "5 constructor",
+])("%s is no length of time", (text) => {
+  expect(readLengthOfTime(text)).toBeUndefined();
+});
+
+test("property: never throws, and what it reads lies between a second and ninety days", () => {
+  fc.assert(
+    fc.property(fc.string(), (text) => {
+      const ms = readLengthOfTime(text);
+      if (ms === undefined) return;
+      expect(ms).toBeGreaterThanOrEqual(1000);
+      expect(ms).toBeLessThanOrEqual(90 * 24 * HOUR);
+    }),
+  );
+});

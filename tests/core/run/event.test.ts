@@ -1,0 +1,202 @@
+import { expect, test } from "vitest";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
+import {
+  bottlesSchema,
+  type Draft,
+  draftSchema,
+  eventSchema,
+  READING_UNITS,
+  stampSchema,
+  WATCHERS,
+} from "../../../core/run/event.ts";
+import { planOf } from "../../support/run-events.ts";
+
+const STAMP = {
+  id: "event-1",
+  runId: "run-1",
+  device: "phone-a",
+  act: "act-1",
+  at: 1_000_000_000_000,
+  hlc: { ms: 1_000_000_000_000, n: 0 },
+  v: 1,
+} as const;
+
+/** One of every type there is. */
+const DRAFTS: { readonly [Type in Draft["type"]]: Extract<Draft, { type: Type }> } = {
+  "run.started": {
+    type: "run.started",
+    batch: "TW-0101",
+    plan: planOf(),
+    procedure: DAIRY_WASH,
+    appVersion: "0.1.0",
+  },
+  "step.started": { type: "step.started", visit: "build#1", step: "build" },
+  "step.finished": { type: "step.finished", visit: "build#1" },
+  "line.poured": { type: "line.poured", visit: "build#1", line: "lemon" },
+  "reading.logged": {
+    type: "reading.logged",
+    visit: "milk#1",
+    what: "milk",
+    value: 1000,
+    unit: "ml",
+  },
+  "look.noted": { type: "look.noted", visit: "check-clear#1", look: "hazy" },
+  "run.repoured": { type: "run.repoured", visit: "re-pour#1", ml: 300 },
+  "yield.logged": { type: "yield.logged", visit: "yield#1", ml: 4400 },
+  "topup.poured": { type: "topup.poured", visit: "top-up#1", ml: 400, advised: 410, planned: 450 },
+  "alarm.heard": { type: "alarm.heard", visit: "curdle#1", dueAt: 1_000_003_600_000 },
+  "alarm.handed": {
+    type: "alarm.handed",
+    visit: "curdle#1",
+    dueAt: 1_000_003_600_000,
+    to: "vessel",
+  },
+  "due.moved": { type: "due.moved", visit: "curdle#1", dueAt: 1_000_003_600_000 },
+  "note.added": { type: "note.added", text: "smells of tea" },
+  "clock.shifted": { type: "clock.shifted", byMs: -3_600_000, keepElapsed: true },
+  "event.undone": { type: "event.undone", undoes: "act-0" },
+  "run.bottled": {
+    type: "run.bottled",
+    visit: "bottle#1",
+    bottles: [{ count: 7, size: 700 }],
+    useBy: 1_000_600_000_000,
+  },
+  "run.abandoned": { type: "run.abandoned", reason: "dropped" },
+  "run.paused": { type: "run.paused" },
+  "run.resumed": { type: "run.resumed" },
+  "vessel.moved": { type: "vessel.moved", to: "fridge" },
+  "hands.changed": { type: "hands.changed", initials: "AB" },
+  "lot.noted": {
+    type: "lot.noted",
+    ingredient: "milk-whole",
+    lot: "L 204",
+    useBy: 1_000_600_000_000,
+  },
+};
+
+const all = Object.entries(DRAFTS);
+const reads = (event: unknown): boolean => eventSchema.safeParse(event).success;
+
+/** A copy in which one thing, given by its path, is something else. */
+function withAt(value: unknown, path: readonly string[], other: unknown): unknown {
+  const [first, ...rest] = path;
+  if (first === undefined) return other;
+  if (Array.isArray(value)) {
+    return value.map((one, at) => (String(at) === first ? withAt(one, rest, other) : one));
+  }
+  const entries = Object.entries(value ?? {});
+  return Object.fromEntries(
+    entries.map(([key, one]) => [key, key === first ? withAt(one, rest, other) : one]),
+  );
+}
+
+/** Every number and every text inside a value, by its path. */
+function leavesOf(value: unknown, path: readonly string[] = []): [readonly string[], unknown][] {
+  if (value === null || typeof value !== "object") return [[path, value]];
+  return Object.entries(value).flatMap(([key, one]) => leavesOf(one, [...path, key]));
+}
+
+/** Deep inside a plan or a procedure the first will do: there are some hundred places. */
+const worst = (wrongs: readonly unknown[], { length }: readonly string[]): readonly unknown[] =>
+  length > 2 ? wrongs.slice(0, 1) : wrongs;
+
+test.each(all)("%s reads back as it was stored", (_, draft) => {
+  const event = { ...STAMP, ...draft };
+  expect(draftSchema.parse(draft)).toEqual(draft);
+  expect(eventSchema.parse(JSON.parse(JSON.stringify(event)))).toEqual(event);
+});
+
+test.each(all)("%s: no number may be none, endless, or written out", (_, draft) => {
+  const event = { ...STAMP, ...draft };
+  const numbers = leavesOf(event).filter(([, leaf]) => typeof leaf === "number");
+  expect(numbers.length).toBeGreaterThanOrEqual(4);
+  for (const [path] of numbers) {
+    for (const wrong of worst([Number.NaN, Number.POSITIVE_INFINITY, "12", null], path)) {
+      expect(reads(withAt(event, path, wrong)), `${path.join(".")} = ${wrong}`).toBe(false);
+    }
+  }
+});
+
+test.each(all)("%s: no text is huge, and none is a number", (_, draft) => {
+  const event = { ...STAMP, ...draft };
+  for (const [path] of leavesOf(event).filter(([, leaf]) => typeof leaf === "string")) {
+    for (const wrong of worst(["x".repeat(100_000), 12, null], path)) {
+      expect(reads(withAt(event, path, wrong)), path.join(".")).toBe(false);
+    }
+  }
+});
+
+test.each(all)("%s: nothing may be missing, and nothing more is taken in", (_, draft) => {
+  const event = { ...STAMP, ...draft };
+  for (const key of Object.keys(event)) {
+    const rest = Object.fromEntries(Object.entries(event).filter(([name]) => name !== key));
+    // The use-by of a lot is the one thing that need not be said.
+    expect(reads(rest), key).toBe(draft.type === "lot.noted" && key === "useBy");
+  }
+  const stray = JSON.parse('{"__proto__": {"ml": 1}, "constructor": {"a": 1}, "extra": 1}');
+  const parsed = eventSchema.parse({ ...event, ...stray });
+  expect(parsed).toEqual(event);
+  expect(Object.getPrototypeOf(parsed)).toBe(Object.prototype);
+  expect(Object.keys(parsed)).not.toContain("extra");
+});
+
+test.each<[Draft["type"], readonly string[], unknown]>([
+  ["run.repoured", ["ml"], -1],
+  ["run.repoured", ["ml"], 10_000_001],
+  ["yield.logged", ["ml"], -0.1],
+  ["topup.poured", ["ml"], -1],
+  ["topup.poured", ["advised"], -1],
+  ["topup.poured", ["planned"], -1],
+  ["reading.logged", ["value"], -51],
+  ["reading.logged", ["unit"], "cups"],
+  ["reading.logged", ["what"], "__proto__"],
+  ["look.noted", ["look"], "brilliant"],
+  ["alarm.handed", ["to"], "nobody"],
+  ["alarm.heard", ["dueAt"], -1],
+  ["alarm.heard", ["dueAt"], 0.5],
+  ["due.moved", ["dueAt"], 8_640_000_000_000_001],
+  ["clock.shifted", ["byMs"], 0.5],
+  ["clock.shifted", ["keepElapsed"], "yes"],
+  ["run.bottled", ["useBy"], -1],
+  ["run.bottled", ["bottles", "0", "count"], 0],
+  ["run.bottled", ["bottles", "0", "size"], 0],
+  ["run.bottled", ["bottles"], "seven"],
+  ["step.started", ["visit"], ""],
+  ["run.started", ["plan"], {}],
+  ["run.started", ["plan", "finalMl"], -1],
+  ["run.started", ["procedure", "steps"], []],
+  ["run.started", ["batch"], ""],
+])("%s with %j = %j is refused", (type, path, wrong) => {
+  expect(reads(withAt({ ...STAMP, ...DRAFTS[type] }, path, wrong))).toBe(false);
+});
+
+test.each(["run.exploded", "__proto__", "constructor", "toString", "", null, 7])(
+  "nobody knows an event of type %s",
+  (type) => {
+    expect(reads({ ...STAMP, type, text: "x", visit: "a#1" })).toBe(false);
+  },
+);
+
+test.each<[string, object]>([
+  ["an id of nothing", { id: "" }],
+  ["a moment before 1970", { at: -1 }],
+  ["half a millisecond", { at: 0.5 }],
+  ["a clock without a count", { hlc: { ms: 1 } }],
+  ["a count below nothing", { hlc: { ms: 1, n: -1 } }],
+  ["a shape of another version", { v: 2 }],
+])("a stamp with %s is refused", (_, wrong) => {
+  expect(stampSchema.safeParse(STAMP).success).toBe(true);
+  expect(stampSchema.safeParse({ ...STAMP, ...wrong }).success).toBe(false);
+});
+
+test("bottles are counted whole; what else watches and measures is named", () => {
+  expect(bottlesSchema.safeParse({ count: 10_000, size: 0.5 }).success).toBe(true);
+  expect(bottlesSchema.safeParse({ count: 10_001, size: 700 }).success).toBe(false);
+  expect(WATCHERS).toEqual(["phone-clock", "person", "vessel"]);
+  expect(READING_UNITS).toEqual(["ml", "g", "degC", "count", "brix"]);
+});
+
+test("what is no event at all is refused, not thrown at", () => {
+  for (const wrong of [null, undefined, 7, "event", [], {}, [STAMP]])
+    expect(reads(wrong)).toBe(false);
+});
