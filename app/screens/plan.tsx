@@ -23,6 +23,7 @@ import { house, type Made, shelf, tools } from "./plan/house.ts";
 import { deskOf, type PlanDesk, setDesk, setTrial, trialOf } from "./plan/kept.ts";
 import { Measure } from "./plan/measure.tsx";
 import { Pull } from "./plan/pull.tsx";
+import { Ready } from "./plan/ready.tsx";
 import { Refusal } from "./plan/refusal.tsx";
 import { isTyped, SizeChoice } from "./plan/size.tsx";
 import { Start } from "./plan/start.tsx";
@@ -77,6 +78,7 @@ function Whole({ spec, desk, plan }: PlannedProps & { readonly plan: Plan }) {
       <Measure specId={id} made={made} change={rounded?.change} />
       <Pull specId={id} plan={made.plan} lots={made.lots} />
       <Cost specId={id} plan={made.plan} lots={made.lots} />
+      <Ready specId={id} plan={made.plan} />
       <Cold specId={id} plan={made.plan} />
       <Care specId={id} plan={made.plan} />
       {current ? (
@@ -147,7 +149,7 @@ function Screen({ spec }: { readonly spec: Spec }) {
     <main class="plan">
       <header class="plan-head">
         <h1>{sayLater.plan.title(spec.name)}</h1>
-        {spec.wash !== undefined && <BatchName of={spec.name} />}
+        <BatchName of={spec.name} />
         <a href={routes.spec(id)}>{sayLater.plan.edit}</a>
       </header>
       <SizeChoice

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { glassOf } from "../../core/board/column.ts";
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
+import { usualPath } from "../../core/method/usual-path.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
@@ -62,11 +63,13 @@ function Work({ run, visit }: WorkProps) {
 }
 
 function Where({ run, visit }: WorkProps) {
-  const at = run.procedure.steps.findIndex((step) => step.id === visit.step) + 1;
+  // Steps that only a run in trouble takes are not counted.
+  const path = usualPath(run.procedure);
+  const at = path.findIndex((step) => step.id === visit.step) + 1;
   const round = Number(visit.key.split("#")[1] ?? 1);
   return (
     <p class="run-where">
-      {sayLater.run.stepOf(at, run.procedure.steps.length)}
+      {at > 0 && sayLater.run.stepOf(at, path.length)}
       {round > 1 && `, ${sayLater.run.round(round)}`}
     </p>
   );

@@ -68,6 +68,7 @@ export const milkBufferOf = (kind: DairyKind): MilkBuffer => BUFFERS[kind];
  * one published titration of yoghurt (its milk is often fortified)
  * @example
  * acidDemand("whole", 4.6) // => 46 ± 1
+ * @public checked against published titration points; no screen asks for it yet
  */
 export function acidDemand(kind: DairyKind, pH: number): number {
   expectWithin(pH, 2, 8, "a pH of milk");

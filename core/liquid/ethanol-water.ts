@@ -46,6 +46,7 @@ export function ethanolWaterDensity(massFraction: number, temperature = 20): num
  * @source OIML R 22 (1975): strength = p * rho(p, 20) / rho(1, 20)
  * @example
  * strengthOfMassFraction(0.33300) // => 0.4 ± 0.00002
+ * @public the other way of a pair that is checked together
  */
 export function strengthOfMassFraction(massFraction: number): number {
   return (massFraction * ethanolWaterDensity(massFraction)) / ETHANOL_DENSITY;

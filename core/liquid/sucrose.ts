@@ -73,6 +73,7 @@ export function gramsPerLitreOfBrix(brix: number): number {
  * @source ICUMSA SPS-4 (1998), inverted
  * @example
  * brixOfGramsPerLitre(614.83) // => 50 ± 0.001
+ * @public the other way of a pair that is checked together
  */
 export function brixOfGramsPerLitre(gramsPerLitre: number): number {
   requireWithin(gramsPerLitre, 0, gramsPerLitreOfBrix(100), "sugar in g per litre");
@@ -88,6 +89,7 @@ export function brixOfGramsPerLitre(gramsPerLitre: number): number {
  * @source ICUMSA SPS-4 (1998), inverted
  * @example
  * brixOfDensity(1229.65) // => 50 ± 0.002
+ * @public checked against the C440 table; no screen asks for it yet
  */
 export function brixOfDensity(density: number): number {
   requireWithin(density, WATER_AT_20, sucroseDensity(1), "the density in kg/m3");

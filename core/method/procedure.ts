@@ -126,8 +126,6 @@ export const procedureSchema = z.object({
 export type Outcome = (typeof OUTCOMES)[number];
 /** Where a vessel stands. */
 export type Stand = (typeof STANDS)[number];
-/** What a kitchen has only so many of. */
-export type Resource = (typeof RESOURCES)[number];
 /** What a step may ask to be measured. */
 export type ReadingKey = (typeof READING_KEYS)[number];
 /** One thing to do or wait for. */

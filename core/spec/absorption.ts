@@ -59,6 +59,7 @@ export function strained(liquid: Liquid, kept: number): Result<Liquid, StrainRef
  * @limits long enough for fruit to come to one strength with its spirit; flavour, colour and sugar
  * that go over are left out. Fresh produce in weak spirit can spoil: from 30 % vol up it is reported
  * to be held in check (2022, abstract); the local code decides
+ * @public checked against a worked example; plans strain by the same rule
  */
 export function infusionLeft(
   spirit: Liquid,

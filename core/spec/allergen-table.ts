@@ -27,6 +27,7 @@ export type Allergen = (typeof ALLERGENS)[number];
 /**
  * The US list names wheat where the EU names cereals with gluten, and leaves out celery, mustard,
  * sulphites (a labelling rule of their own), lupin and molluscs.
+ * @public the US list, beside the EU list that labels use
  */
 export const US_MAJOR_ALLERGENS: readonly Allergen[] = [
   "milk",

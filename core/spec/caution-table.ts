@@ -16,6 +16,3 @@ export const CAUTIONS = [
   "coumarin",
   "fresh-juice",
 ] as const;
-
-/** A caution the app has words for; an imported ingredient may carry others. */
-export type Caution = (typeof CAUTIONS)[number];

@@ -37,7 +37,11 @@ test("killed again and again: what it said was saved is there, and nothing is ha
     bar = await openBar({ profile, server, hash: RUN, at: since });
     await bar.page.locator("main h1").waitFor();
   };
-  const untilSaved = () => bar.page.locator(".notices-line", { hasText: said.run.saved }).waitFor();
+  const untilSaved = (what: string) =>
+    bar.page
+      .locator(".notices-line", { hasText: said.run.saved })
+      .filter({ hasText: what })
+      .waitFor();
   const log = () => storedLog(bar.page);
   const types = async () => (await log()).slice(events.length).map(({ type }) => type);
   await putLog(bar, events, RUN, since);
@@ -52,7 +56,7 @@ test("killed again and again: what it said was saved is there, and nothing is ha
   // Noted, and the page says so.
   await bar.hands.tap(tapOf(bar.page, said.run.typeAmount));
   await typeOnPad(bar, "4100");
-  await untilSaved();
+  await untilSaved(ml(4100));
   await reborn();
   await untilStep(bar.page, "top-up");
   const yielded = ["yield.logged", "step.finished", "step.started"];
@@ -61,7 +65,8 @@ test("killed again and again: what it said was saved is there, and nothing is ha
 
   // Killed while it is being stored, or before: the whole answer, or none of it.
   const run = foldRun(await log());
-  const advised = ml(run === undefined ? 0 : topUpAdvice(run).advised);
+  const spirit = run === undefined ? 0 : topUpAdvice(run).advised;
+  const advised = ml(spirit);
   await bar.hands.hold(holdOf(bar.page, said.run.asPlanned(advised)));
   await reborn();
   const topped = [...yielded, "topup.poured", "step.finished", "step.started"];
@@ -76,8 +81,9 @@ test("killed again and again: what it said was saved is there, and nothing is ha
   await untilStep(bar.page, "bottle");
 
   // The next answer finds its place behind what survived.
-  await bar.hands.hold(bar.page.locator(".run > .run-actions .hold-button"));
-  await untilSaved();
+  const filled = said.run.bottle.done(Math.ceil((4100 + spirit) / 750));
+  await bar.hands.hold(holdOf(bar.page, filled));
+  await untilSaved(filled);
   await reborn();
   await untilStep(bar.page, "label");
   expect(await types()).toEqual([...topped, "run.bottled", "step.finished", "step.started"]);

@@ -30,7 +30,7 @@ export const WASHED_SPEC: Spec = {
   notes: "",
 };
 
-export const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
+const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
 
 /** A plan of the test spec. @throws when the spec cannot be planned */
 export function planOf(spec: Spec = WASHED_SPEC, volume = 5000): Plan {

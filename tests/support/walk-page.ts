@@ -1,6 +1,5 @@
 import { mkdirSync } from "node:fs";
 import type { BrowserContext, Locator, Page } from "playwright-core";
-import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import { mergeEvents } from "../../core/run/order.ts";
 import { openPhone, type Phone, type PhoneOptions, untilStored } from "./browser.ts";
@@ -177,12 +176,11 @@ export const tapOf = (page: Page, name: string): Locator =>
 
 /** Waits until the run screen stands at a step. */
 export async function untilStep(page: Page, step: string, round = 1): Promise<void> {
-  const { steps } = DAIRY_WASH;
-  const at = steps.findIndex(({ id }) => id === step) + 1;
-  if (at === 0) throw new RangeError(`the wash has no step ${step}`);
-  const where = said.run.stepOf(at, steps.length);
-  const text = round > 1 ? `${where}, ${said.run.round(round)}` : where;
-  await page.locator(".run-where").getByText(text, { exact: true }).waitFor();
+  const name = said.work.verbs[step];
+  if (name === undefined) throw new RangeError(`no word for the step ${step}`);
+  await page.getByRole("heading", { name, exact: true }).waitFor();
+  if (round === 1) return;
+  await page.locator(".run-where", { hasText: said.run.round(round) }).waitFor();
 }
 
 /** Types a figure on our own pad, and holds to take it. */

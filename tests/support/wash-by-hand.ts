@@ -28,7 +28,7 @@ export const THROUGH = Math.round(EXPECTED * 0.9);
 /** The held-back spirit in the same proportion. */
 export const TOP_UP = PLAN.heldBackMl * (THROUGH / EXPECTED);
 /** Bottles of 700 ml, the last one perhaps not full. */
-export const BOTTLES = Math.ceil((THROUGH + TOP_UP) / 700);
+const BOTTLES = Math.ceil((THROUGH + TOP_UP) / 700);
 
 /** What is done at each step besides its work: look at it, photograph it, reload the page. */
 export type AtStep = (step: string) => Promise<void>;
@@ -47,7 +47,7 @@ export async function openPlan({ page, hands }: Bar, spec: string): Promise<void
 }
 
 /** Ticks every line of the build as it goes in. */
-export async function tickAll({ page, hands }: Bar): Promise<void> {
+async function tickAll({ page, hands }: Bar): Promise<void> {
   const lines = await page.locator(".run-lines > li").count();
   for (let at = 1; at <= lines; at += 1) {
     const line = page.locator(`.run-lines > li:nth-child(${at}) button`);
@@ -64,7 +64,7 @@ export async function finishPlain({ page, hands }: Bar, step: string): Promise<v
 }
 
 /** Lets the wait on the screen go by to its deadline, and answers it when it rings. */
-export async function waitOut(bar: Bar): Promise<void> {
+async function waitOut(bar: Bar): Promise<void> {
   const runId = new URL(bar.page.url()).hash.replace(/^.*\//u, "");
   const run = foldRun((await storedLog(bar.page)).filter((event) => event.runId === runId));
   const [alarm] = run === undefined ? [] : alarmsOf(run);

@@ -2,15 +2,15 @@ import type { BatchSize, Spec, TopUpRule } from "../../../core/spec/spec.ts";
 import type { Changes } from "../../../core/spec/what-if.ts";
 import { abv, decimals, percent, typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { shelf, show } from "./house.ts";
+import { bound, shelf, show } from "./house.ts";
 
 const words = sayLater.plan.whatIf;
 
 /** Milk to punch as bars say it: "1 : 3.8". */
-export const ratioText = (ratio: number): string => `1 : ${typed(1 / ratio, 1)}`;
+export const ratioText = (ratio: number): string => `1\u00a0:\u00a0${typed(1 / ratio, 1)}`;
 
 /** How the held-back spirit goes in, in a few words. */
-export const ruleText = (topUp: TopUpRule): string =>
+const ruleText = (topUp: TopUpRule): string =>
   topUp.rule === "strength" ? words.rules.strength(abv(topUp.target)) : words.rules[topUp.rule];
 
 /** A size in a few words: "60 serves". */
@@ -41,7 +41,7 @@ export function changesText(spec: Spec, changes: Changes): readonly string[] {
       : [notes.ratio(ratioText(was), ratioText(ratio))]),
     ...spec.lines.flatMap(({ id, ingredientId, heldBack: before }) => {
       const share = heldBack[id];
-      const name = shelf.value.get(ingredientId)?.name ?? ingredientId;
+      const name = bound(shelf.value.get(ingredientId)?.name ?? ingredientId);
       return share === undefined ? [] : [notes.held(name, percent(before), percent(share))];
     }),
     ...(topUp === undefined ? [] : [notes.topUp(ruleText(spec.topUp), ruleText(topUp))]),

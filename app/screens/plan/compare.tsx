@@ -81,8 +81,8 @@ function Whole({ now, then }: CompareProps) {
       {washed && (
         <Row
           label={words.curdles}
-          now={was}
-          then={is}
+          now={<span class="plan-word">{was}</span>}
+          then={<span class="plan-word">{is}</span>}
           change={was === is ? undefined : words.turned}
         />
       )}
@@ -97,6 +97,10 @@ function Whole({ now, then }: CompareProps) {
 function Measure({ now, then, of }: CompareProps & { readonly of: (typeof MEASURES)[number] }) {
   const figureAt = (one: Prediction | undefined, stage: StageName): Figure | undefined =>
     one?.stages.find(({ name }) => name === stage)?.[of];
+  const pairs = STAGES.map(
+    (stage) => [stage, figureAt(now, stage), figureAt(then, stage)] as const,
+  );
+  if (pairs.every(([, was, is]) => was === undefined && is === undefined)) return null;
   return (
     <tbody>
       <tr>
@@ -104,13 +108,8 @@ function Measure({ now, then, of }: CompareProps & { readonly of: (typeof MEASUR
           {words.groups[of]}
         </th>
       </tr>
-      {STAGES.map((stage) => (
-        <Pair
-          key={stage}
-          label={sayLater.plan.stage[stage]}
-          now={figureAt(now, stage)}
-          then={figureAt(then, stage)}
-        />
+      {pairs.map(([stage, was, is]) => (
+        <Pair key={stage} label={sayLater.plan.stage[stage]} now={was} then={is} />
       ))}
     </tbody>
   );

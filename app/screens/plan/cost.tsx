@@ -43,14 +43,14 @@ function Figures({ cost, lots }: { readonly cost: BatchCost; readonly lots: numb
 }
 
 /** What has no price, each with the way to where it can get one. */
-function Unpriced({ plan }: { readonly plan: Plan }) {
+function Unpriced({ plan, cost }: { readonly plan: Plan; readonly cost: BatchCost }) {
   const without = usesOf(plan).filter(
     ({ ml, g, ingredient }) => (ml > 0 || g > 0) && ingredient?.price === undefined,
   );
   if (without.length === 0) return null;
   return (
     <>
-      <p>{words.unpriced}</p>
+      <p>{cost.priced.length > 0 ? words.unpriced : words.nonePriced}</p>
       <ul class="plan-links">
         {without.map(({ id, name }) => (
           <li key={id}>
@@ -71,7 +71,7 @@ export function Cost(props: { specId: string; plan: Plan; lots: number }) {
       {() => (
         <>
           {cost.priced.length > 0 && <Figures cost={cost} lots={lots} />}
-          <Unpriced plan={plan} />
+          <Unpriced plan={plan} cost={cost} />
           {cost.pour === undefined && (
             <p>
               {words.noMenuPrice} <a href={routes.spec(specId)}>{words.setMenuPrice}</a>

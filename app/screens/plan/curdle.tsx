@@ -24,14 +24,20 @@ function Body({ plan, curdling }: { readonly plan: Plan; readonly curdling: Curd
   const style = settings.value;
   return (
     <>
-      <p>
-        {words.ph} <FigureButton figure={pH} style={style} range />
-      </p>
-      {onset !== undefined && (
-        <p>
-          {words.onset} <FigureButton figure={onset} style={style} />
-        </p>
-      )}
+      <dl class="plan-facts">
+        <dt>{words.ph}</dt>
+        <dd>
+          <FigureButton figure={pH} style={style} range />
+        </dd>
+        {onset !== undefined && (
+          <>
+            <dt>{words.onset}</dt>
+            <dd>
+              <FigureButton figure={onset} style={style} />
+            </dd>
+          </>
+        )}
+      </dl>
       {ways.length > 0 && (
         <>
           <p>{words.fixIntro}</p>

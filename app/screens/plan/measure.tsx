@@ -230,7 +230,7 @@ export function Measure({ specId, made, change }: MeasureProps) {
             <Group title={words.after} made={made} part="after" />
           </table>
           <Yield made={made} />
-          {washed && <Write name={made.plan.spec.name} />}
+          <Write name={made.plan.spec.name} />
         </>
       )}
     </Section>

@@ -76,8 +76,8 @@ export const plan = {
     same: "±0",
     before: "Into the punch",
     together: "Into one vessel",
-    milk: "Milk in the big vessel",
-    ratio: (parts: string) => `${parts} milk to punch`,
+    milk: "Milk",
+    ratio: (parts: string) => `${parts} to the punch`,
     after: "Held back for the top-up",
   },
   yield: "Should come through",
@@ -105,8 +105,8 @@ export const plan = {
   curdle: "Will it curdle?",
   verdict: { clearly: "Clearly", borderline: "Border\u00adline", no: "No" },
   phBand: (low: string, high: string) => `pH ${low} to ${high}`,
-  ph: "Punch and milk together stand at about",
-  onset: "This milk curdles at or below about",
+  ph: "Punch and milk together",
+  onset: "This milk curdles at or below",
   fixes: {
     moreJuiceMl: (amount: string) => `${amount} more juice`,
     lessDairyMl: (amount: string) => `${amount} less milk`,
@@ -153,6 +153,7 @@ export const plan = {
     noMenuPrice: "No price on the menu yet:",
     setMenuPrice: "set it in the spec",
     unpriced: "Without a price, so every figure here is a least:",
+    nonePriced: "Give these a price in the cupboard:",
     ingredientsOnly: "Ingredients alone: no garnish, ice, filters, work or tax.",
   },
 
@@ -187,15 +188,33 @@ export const plan = {
     none: "None named in the cupboard's entries: check every pack",
     missing: (names: string) =>
       `What ${names} is made of could not be looked up, so this list is not complete.`,
-    milkStays: "Milk stays in it after the wash, and must be declared.",
     fromGarnish: "A garnish brings its own. The cupboard is only as good as the packs you read.",
     source: (text: string) => `Source: ${text}`,
     local:
       "Your local code comes first, and is often stricter. No figure here says that a drink is safe to serve.",
-    cold: "Milk at 5 °C or colder until it goes in, and so the drink from then on.",
+    cold: "Keep milk at 5 °C or colder until it goes in, and the drink from then on.",
     sources,
   },
 
+  ready: {
+    title: "Ready by",
+    says: "When to start, and when hands are wanted",
+    date: "Date",
+    time: "Time",
+    needDate: "Choose a date to work back from.",
+    needTime: "Choose a time, such as 17:00.",
+    startBy: (time: string) => `Start by ${time} at the latest`,
+    late: (length: string) => `Too late for that: started now, it is ready ${length} after it`,
+    guess:
+      "Five minutes for each thing done by hand; the drip by its volume and filters, within a factor of three until it is read.",
+    calendar: "Put it in a calendar",
+    calendarDetail: "Worked back from ready-by. The batch's own alarms come first.",
+    odd: {
+      twice: "The clocks go back over that time: it is shown twice. The earlier one is meant here.",
+      never:
+        "The clocks go forward over that time: no clock shows it. The time before it is meant.",
+    },
+  },
   start: "Start this batch",
   hold: (hold: string, how: readonly string[]) => `${hold}: ${how.join(", ")}`,
   batch: (batch: string) => `Batch ${batch}`,
@@ -214,7 +233,6 @@ export const plan = {
   formula: "Formula",
   source: "Source",
   limits: "How exact",
-  given: "Typed or chosen by you",
   within: (amount: string) => `± ${amount}`,
   names: figureNames,
   rules: figureRules,

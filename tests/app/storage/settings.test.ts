@@ -23,7 +23,7 @@ test("a new phone has the defaults; what is chosen reads back", async () => {
 test("an older record takes the defaults for what it lacks, a damaged one for everything", async () => {
   await db.put("settings", { theme: "dark" }, "settings");
   expect(await readSettings(db)).toEqual({ ...DEFAULT_SETTINGS, theme: "dark" });
-  for (const damaged of [{ theme: "plaid" }, "dark", 7]) {
+  for (const damaged of [{ theme: "plaid" }, { jiggerStep: 3 }, { vessel: 0 }, "dark", 7]) {
     await db.put("settings", damaged, "settings");
     expect(await readSettings(db)).toEqual(DEFAULT_SETTINGS);
   }

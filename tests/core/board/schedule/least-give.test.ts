@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import type { Job, Limits } from "../../../../core/board/schedule/job.ts";
+import { aloneEnough, leastGive } from "../../../../core/board/schedule/least-give.ts";
+import { at, hands, job, limits, use, wait } from "./small-days.ts";
+
+const day = (jobs: readonly Job[], within: Limits = limits(), now = 0) => ({
+  jobs,
+  limits: within,
+  now: at(now),
+});
+const label = (id: string, minutes: number, readyBy: number) =>
+  job(id, readyBy, [hands("label", minutes)]);
+
+test("only what needs it is late, and what was promised first is not", () => {
+  const three = day([label("c", 20, 70), label("a", 30, 30), label("b", 30, 50)]);
+  const alone = aloneEnough(three);
+  expect(alone.map(({ breaks }) => breaks)).toEqual(["person", "time"]);
+  expect(alone[0]?.give.extra).toEqual(new Map([["person", 1]]));
+  expect(alone[1]?.give.late).toEqual(
+    new Map([
+      ["a", 0],
+      ["b", 10],
+      ["c", 10],
+    ]),
+  );
+  expect(leastGive(three, alone)).toBe(alone[1]?.give);
+});
+
+test("the resource that lacks the smallest share comes first", () => {
+  const both = [use("fridge", 21), use("stand", 1)];
+  const two = ["a", "b"].map((id) => job(id, 30, [wait("chill", 30, { uses: both })]));
+  const fridge = day(two, limits({ stand: 2, fridge: 40 }));
+  expect(aloneEnough(fridge).map(({ breaks }) => breaks)).toEqual(["fridge", "time"]);
+  const nothing = day(two, limits({ stand: 1, fridge: 40 }));
+  expect(aloneEnough(nothing).map(({ breaks }) => breaks)).toEqual(["time"]);
+});
+
+test("without a bound that is enough alone, everything gives as little as may be", () => {
+  const steps = [wait("chill", 30, { uses: [use("fridge", 45.5), use("stand", 3)] })];
+  const big = day([job("a", 20, steps)], limits({ stand: 1, fridge: 40 }));
+  expect(aloneEnough(big)).toEqual([]);
+  expect(leastGive(big, [])).toEqual({
+    late: new Map([["a", 10]]),
+    standing: new Map([["a", 0]]),
+    extra: new Map([
+      ["person", 0],
+      ["stand", 2],
+      ["fridge", 5.5],
+    ]),
+  });
+});
+
+test("standing gives way before a helper is counted on", () => {
+  const running = (id: string) =>
+    job(id, 100, [wait("rest", 20, { fixedStart: 0 }), hands("filter", 10, { mayWaitBefore: 0 })]);
+  const two = day([running("a"), running("b")], limits(), 5);
+  const give = leastGive(two, aloneEnough(two));
+  expect([...give.standing.values()].sort()).toEqual([0, 10]);
+  expect(give.extra.size).toBe(0);
+});
