@@ -110,7 +110,7 @@ const SHERBET = plain(
   "Citrus-Skin Sherbet",
   "sherbet",
   [
-    line("skins", "lemon-skins", 100, "g"),
+    line("skins", "citrus-skins", 100, "g"),
     line("sugar", "white-sugar", 400, "g"),
     line("juice", "lemon-juice", 400, "ml"),
   ],

@@ -159,7 +159,7 @@ export const CUPBOARD: readonly Ingredient[] = [
   botanical("cinnamon-bark", "Cinnamon bark", ABSORPTIONS.spice.usual),
   botanical("roasted-barley", "Roasted barley", ABSORPTIONS.spice.usual, ["gluten"]),
   botanical("cacao-nibs", "Cacao nibs", ABSORPTIONS.nibs.usual),
-  botanical("lemon-skins", "Lemon skins, without pith", ABSORPTIONS.peel.usual),
+  botanical("citrus-skins", "Citrus skins, without pith", ABSORPTIONS.peel.usual),
   // Lifted off hard and cold, fat keeps little spirit; how much was not measured.
-  botanical("brown-butter", "Browned butter", 0, ["milk"]),
+  entry("brown-butter", "Browned butter", "dry", { allergens: ["milk"] }),
 ];

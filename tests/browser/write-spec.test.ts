@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { DEMO_SPECS } from "../../app/demo/specs.ts";
 import { dropProfile, newProfile, openPhone, type Phone, untilStored } from "../support/browser.ts";
 import { type AppServer, serveApp } from "../support/server.ts";
 
@@ -171,7 +172,7 @@ test("unsaved changes wait while other places are looked at, and can be dropped 
   await expect.poll(() => says(page).textContent()).toBe("Saved, version 1");
   await press(page, "Delete this spec", HELD);
   await expect.poll(() => page.getByRole("heading", { name: "Specs" }).isVisible()).toBe(true);
-  expect(await kept(page, "specs")).toHaveLength(3);
+  expect(await kept(page, "specs")).toHaveLength(DEMO_SPECS.length);
 });
 
 test("the house's own figures replace the typical ones, and give way to them again", async () => {

@@ -60,6 +60,17 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
   [{ ...stamp, type: "event.undone", undoes: "x" }, "Taken back: <x>"],
   [{ ...stamp, type: "run.abandoned", reason: "Milk went off" }, "Given up: Milk went off"],
   [{ ...stamp, type: "run.abandoned", reason: "" }, "Given up: no reason given"],
+  [{ ...stamp, type: "look.noted", visit, look: "not-yet" }, "Tasted: not yet"],
+  [{ ...stamp, type: "look.noted", visit, look: "cold-rest" }, "Would not clear: a cold rest"],
+  [
+    { ...stamp, type: "reading.logged", visit, what: "brix", value: 50.5, unit: "brix" },
+    "°Brix read: 50.5 °Bx",
+  ],
+  [{ ...stamp, type: "run.paused" }, "Paused: its alarms are silent, its waits go on"],
+  [{ ...stamp, type: "run.resumed" }, "Taken up again"],
+  [{ ...stamp, type: "vessel.moved", to: "fridge" }, "Put in the fridge"],
+  [{ ...stamp, type: "hands.changed", initials: "AB" }, "Taken over by AB"],
+  [{ ...stamp, type: "lot.noted", ingredient: "milk-whole", lot: "L12" }, "Lot of milk-whole: L12"],
 ];
 
 test.each(SAYINGS.map(([event, words]) => ({ event, words })))("$words", ({ event, words }) => {
