@@ -27,6 +27,22 @@ const relaxPolicyInDev: Plugin = {
     server ? html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, "") : html,
 };
 
+/**
+ * Which stylesheet a page reads first depends on how its chunks were cut, and the first one read
+ * orders the layers: so each says the order itself.
+ */
+const orderLayers: Plugin = {
+  name: "order-layers",
+  apply: "build",
+  enforce: "post",
+  generateBundle: (_, bundle) => {
+    for (const file of Object.values(bundle)) {
+      if (file.type !== "asset" || !file.fileName.endsWith(".css")) continue;
+      file.source = `@layer tokens,base,parts,screens;${file.source}`;
+    }
+  },
+};
+
 const wantedPort = process.env.PORT;
 
 export default defineConfig({
@@ -51,6 +67,7 @@ export default defineConfig({
   plugins: [
     relaxPolicyInDev,
     stampBuild(),
+    orderLayers,
     VitePWA({
       strategies: "injectManifest",
       srcDir: "../service-worker",

@@ -48,15 +48,15 @@ test("two taps from Specs, a spirit is brought down as it is typed, and the work
   await field(page, "Spirit, ml").fill("0.1 l");
   await says(page).toMatch(/Water\s*44(?:[.]0)? ml/u);
   for (const caution of ["50 % vol or more", "from about 22 °C", "Never heat spirit"]) {
-    expect(await page.getByText(caution).isVisible(), caution).toBe(true);
+    await expect.poll(() => page.getByText(caution).isVisible(), { message: caution }).toBe(true);
   }
 
   await answer(page).getByRole("button").first().click();
   const working = page.getByRole("dialog");
-  expect(await working.getByText("ABV wanted").isVisible()).toBe(true);
-  expect(await working.getByText("OIML R 22").first().isVisible()).toBe(true);
+  await expect.poll(() => working.getByText("ABV wanted").isVisible()).toBe(true);
+  await expect.poll(() => working.getByText("OIML R 22").first().isVisible()).toBe(true);
   await working.getByRole("button", { name: "Close" }).click();
-  expect(await working.isVisible()).toBe(false);
+  await expect.poll(() => working.isVisible()).toBe(false);
   expect(phone.complaints).toEqual([]);
 });
 
@@ -68,7 +68,7 @@ test("what cannot be gets its sentence, and what was typed stays, even while els
   await field(page, "ABV wanted, %").fill("57");
   await field(page, "Sugar, g per litre").focus();
   for (const sentence of ["Type a volume above zero", "type at most 40.0 %"]) {
-    expect(await page.getByText(sentence).isVisible(), sentence).toBe(true);
+    await expect.poll(() => page.getByText(sentence).isVisible(), { message: sentence }).toBe(true);
   }
   await says(page).toContain("The answer stands here");
   await page.getByRole("link", { name: "All sums" }).click();
@@ -111,7 +111,7 @@ test("juice, freezer, ice and pH answer from a few figures each", async () => {
   await field(page, "ABV, %").fill("40");
   await field(page, "Another temperature, °C").fill("−30");
   await says(page).toContain("At −18 °C: liquid");
-  expect(await page.getByText("At −30 °C: slush").isVisible()).toBe(true);
+  await expect.poll(() => page.getByText("At −30 °C: slush").isVisible()).toBe(true);
 
   await goTo(page, "#/sums/ice");
   await field(page, "Drink, ml").fill("90");

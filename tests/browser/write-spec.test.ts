@@ -125,7 +125,7 @@ test("rubbish gets a sentence and stays, and nothing is stored until it makes se
   await press(page, "Save");
   expect(await says(page).textContent()).toBe("Not saved. 3 fields need another look.");
   for (const sentence of ["“45” has no unit", "Type it like 1 : 4", "whole number from 1 to 50"]) {
-    expect(await page.getByText(sentence).isVisible(), sentence).toBe(true);
+    await expect.poll(() => page.getByText(sentence).isVisible(), { message: sentence }).toBe(true);
   }
   expect(await field(page, "Lemon juice, fresh").inputValue()).toBe("45");
   // The first field that needs a look has the focus, so that it stands in sight.
@@ -182,7 +182,7 @@ test("the house's own figures replace the typical ones, and give way to them aga
   await page.getByRole("link", { name: /Lemon juice/ }).click();
   await field(page, "Citric").fill("140000");
   await press(page, "Save");
-  expect(await page.getByText("Type grams from 0 to 500").isVisible()).toBe(true);
+  await expect.poll(() => page.getByText("Type grams from 0 to 500").isVisible()).toBe(true);
   await field(page, "Citric").fill("52");
   await field(page, "pH, measured or typical").fill("2,4");
   await press(page, "Save");
@@ -190,7 +190,7 @@ test("the house's own figures replace the typical ones, and give way to them aga
   expect(await kept(page, "ingredients")).toMatchObject([
     { id: "lemon-juice", acids: { citric: 52, malic: 2 } },
   ]);
-  expect(await page.getByText("it stands at about pH 2.4").isVisible()).toBe(true);
+  await expect.poll(() => page.getByText("it stands at about pH 2.4").isVisible()).toBe(true);
 
   await press(page, /^Back to the typical figures/, HELD);
   await expect.poll(() => field(page, "Citric").inputValue()).toBe("48");
