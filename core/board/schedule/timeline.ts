@@ -61,8 +61,6 @@ export function latestFit(
   if (most + SLACK < 0) return Number.NEGATIVE_INFINITY;
   let start = latest;
   let place = placeOf(times, start + forMs);
-  // What begins just as it ends does not touch it.
-  if (times[place] === start + forMs) place -= 1;
   for (let end = start + forMs; place >= 0 && end > start; place -= 1) {
     end = times[place] ?? Number.NEGATIVE_INFINITY;
     if ((levels[place] ?? 0) > most + SLACK) start = end - forMs;

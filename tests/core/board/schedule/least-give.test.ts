@@ -26,7 +26,29 @@ test("only what needs it is late, and what was promised first is not", () => {
   expect(leastGive(three, alone)).toBe(alone[1]?.give);
 });
 
+test("what was promised first is on time, though another is late anyway", () => {
+  const past = job("past", 1, [wait("drip", 101)]);
+  const both = day([label("b", 20, 31), label("a", 20, 30), past]);
+  expect(leastGive(both, aloneEnough(both)).late).toEqual(
+    new Map([
+      ["b", 9],
+      ["a", 0],
+      ["past", 100],
+    ]),
+  );
+});
+
 test("the resource that lacks the smallest share comes first", () => {
+  // b goes beside a, which takes two more litres, or beside c, which takes another stand.
+  const chill = (id: string, readyBy: number, litres: number, stands: number) =>
+    job(id, readyBy, [wait("chill", 10, { uses: [use("fridge", litres), use("stand", stands)] })]);
+  const a = { ...chill("a", 20, 21, 0), earliest: at(10) };
+  const three = [a, chill("b", 20, 21, 1), chill("c", 10, 0, 2)];
+  const short = day(three, limits({ stand: 2, fridge: 40 }));
+  expect(aloneEnough(short).map(({ breaks }) => breaks)).toEqual(["fridge", "stand", "time"]);
+});
+
+test("a resource that would not be enough alone is not offered", () => {
   const both = [use("fridge", 21), use("stand", 1)];
   const two = ["a", "b"].map((id) => job(id, 30, [wait("chill", 30, { uses: both })]));
   const fridge = day(two, limits({ stand: 2, fridge: 40 }));
