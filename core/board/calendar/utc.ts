@@ -55,7 +55,7 @@ export function utcCalendar(ms: number): CalendarTime {
   const shifted = days + EPOCH;
   const era = Math.floor(shifted / ERA);
   const ofEra = shifted - era * ERA;
-  const leaps = Math.floor(ofEra / 1460) - Math.floor(ofEra / 36_524) + Math.floor(ofEra / 146_097);
+  const leaps = Math.floor(ofEra / 1460) - Math.floor(ofEra / 36_524) + Math.floor(ofEra / 146_096);
   const yearOfEra = Math.floor((ofEra - leaps) / 365);
   const start = 365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100);
   const march = Math.floor((5 * (ofEra - start) + 2) / 153);

@@ -60,11 +60,8 @@ function branch(walk: Walk, earlier: Claim, later: Claim, from: Float64Array): B
   const { first: then } = later;
   if (earlier.first.chain === then.chain || (first.pinned && then.pinned)) return [];
   const plus = overlap(earlier, later) - first.forMs;
-  const start = startIn(from, then) + plus;
-  // Together as facts only: parting them further would change nothing.
-  if (start >= startIn(from, first)) return [];
   const starts = from.slice();
-  starts[first.index] = start;
+  starts[first.index] = startIn(from, then) + plus;
   then.bounds.push({ to: first, plus });
   const holds = settle(walk.network.tasks, starts, [first]);
   then.bounds.pop();

@@ -57,7 +57,6 @@ export function latestFit(
   forMs: number,
   most: number,
 ): number {
-  if (forMs === 0) return latest;
   if (most + SLACK < 0) return Number.NEGATIVE_INFINITY;
   let start = latest;
   let place = placeOf(times, start + forMs);

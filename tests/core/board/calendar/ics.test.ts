@@ -121,7 +121,12 @@ test.each([
   ["a".repeat(68), 2],
   ["é".repeat(33), 1],
   ["é".repeat(34), 2],
+  ["\u0840".repeat(22), 1],
+  ["\u0840".repeat(23), 2],
   [`${"a".repeat(66)}💧`, 2],
+  // The space that a line goes on with counts.
+  ["a".repeat(67 + 74 + 74), 3],
+  ["a".repeat(67 + 74 + 75), 4],
 ])("folds SUMMARY:%s into %i", (title, count) => {
   const lines = calendarText([{ ...drip, title }], STAMPED).split("\r\n");
   const from = lines.findIndex((line) => line.startsWith("SUMMARY:"));

@@ -13,6 +13,7 @@ test.each([
   [1900, 3, 1, -25_508],
 ])("%i-%i-%i is day %i", (year, month, day, days) => {
   expect(daysSinceEpoch(year, month, day)).toBe(days);
+  expect(utcCalendar(days * 86_400_000)).toEqual({ year, month, day, hour: 0, minute: 0 });
 });
 
 const MOST = Date.UTC(9999, 11, 31, 23, 59, 59);

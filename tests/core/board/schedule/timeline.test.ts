@@ -25,15 +25,21 @@ const levelAt = (list: readonly { from: number; long: number; amount: number }[]
 
 test("fits as late as counting slots does", () => {
   fc.assert(
-    fc.property(uses, fc.nat(25), fc.nat(6), fc.nat(5), (list, latest, forMs, most) => {
-      const timeline = unused();
-      for (const { from, long, amount } of list) putToUse(timeline, from, from + long, amount);
-      const isFree = (start: number) =>
-        Array.from({ length: forMs }, (_, i) => levelAt(list, start + i)).every((l) => l <= most);
-      let start = latest;
-      while (!isFree(start)) start -= 1;
-      expect(latestFit(timeline, latest, forMs, most)).toBe(start);
-    }),
+    fc.property(
+      uses,
+      fc.nat(25),
+      fc.integer({ min: 1, max: 6 }),
+      fc.nat(5),
+      (list, latest, forMs, most) => {
+        const timeline = unused();
+        for (const { from, long, amount } of list) putToUse(timeline, from, from + long, amount);
+        const isFree = (start: number) =>
+          Array.from({ length: forMs }, (_, i) => levelAt(list, start + i)).every((l) => l <= most);
+        let start = latest;
+        while (!isFree(start)) start -= 1;
+        expect(latestFit(timeline, latest, forMs, most)).toBe(start);
+      },
+    ),
   );
 });
 
@@ -51,9 +57,8 @@ test("is first over where counting slots finds it", () => {
   );
 });
 
-test("what wants more than there is fits nowhere, unless it takes no time", () => {
+test("what wants more than there is fits nowhere", () => {
   expect(latestFit(unused(), 10, 5, -1)).toBe(Number.NEGATIVE_INFINITY);
-  expect(latestFit(unused(), 10, 0, -1)).toBe(10);
   expect(firstOver(unused(), 3, 5, -1)).toBe(3);
   expect(firstOver(unused(), 5, 5, -1)).toBeUndefined();
 });
