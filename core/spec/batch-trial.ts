@@ -3,6 +3,7 @@ import { type Liquid, volumeOf } from "../liquid/liquid.ts";
 import { mix, portion, scaleLiquid } from "../liquid/mixing.ts";
 import { accepted, type Result } from "../quantity/result.ts";
 import type { Written } from "./batch-amounts.ts";
+import { retentionOf } from "./curd-retention.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Ingredient } from "./ingredient.ts";
 import type { Plan } from "./plan.ts";
@@ -44,7 +45,11 @@ export function washedTrial(
     return { mixed: punch, clear: punch, clearMl: volumeOf(punch) };
   }
   const wash: Wash = { punch, dairy: dairy.dairy, milk };
-  const clearMl = throughFilter(wash, house.retention.mean, filtersKeep(spec, house));
+  const clearMl = throughFilter(
+    wash,
+    retentionOf(house.retention, wash.dairy).mean,
+    filtersKeep(spec, house),
+  );
   return { mixed: punch, wash, clear: clearOf(wash, clearMl), clearMl };
 }
 
@@ -85,7 +90,7 @@ function washParts(
 ): Pick<Plan, "milk" | "yield" | "washed"> {
   const { wash, clear, clearMl } = trial;
   if (wash === undefined) return {};
-  const { retention } = house;
+  const retention = retentionOf(house.retention, wash.dairy);
   const keep = filtersKeep(spec, house);
   const { densityKgPerL } = dairyOf(wash.dairy);
   return {
