@@ -30,7 +30,12 @@ function dayOf(plan: Plan, readyBy: number, at: number) {
   const procedure = procedureFor(plan.spec, []);
   if (procedure === undefined) return undefined;
   const drip = usualDrip(plan.yield?.expected ?? 0, plan.spec.wash?.filters ?? 1);
-  const expected = plan.yield === undefined ? {} : { "slow-drip": Math.max(60_000, drip) };
+  // An infusion may be right sooner, but it has to be ready even if it takes its whole time.
+  const longest = procedure.steps.flatMap(({ id, longestFor }) =>
+    longestFor === undefined ? [] : [[id, longestFor] as const],
+  );
+  const dripping = plan.yield === undefined ? {} : { "slow-drip": Math.max(60_000, drip) };
+  const expected = { ...Object.fromEntries(longest), ...dripping };
   const { job } = jobOf(procedure, { id: JOB, name: plan.spec.name, readyBy, expected });
   return scheduleJobs([job], { capacity: capacityOf(plan) }, at);
 }

@@ -206,7 +206,7 @@ export const plan = {
     startBy: (time: string) => `Start by ${time} at the latest`,
     late: (length: string) => `Too late for that: started now, it is ready ${length} after it`,
     guess:
-      "Five minutes for each thing done by hand; the drip by its volume and filters, within a factor of three until it is read.",
+      "Five minutes for each thing done by hand; an infusion to its longest; the drip by its volume and filters, within a factor of three until it is read.",
     calendar: "Put it in a calendar",
     calendarDetail: "Worked back from ready-by. The batch's own alarms come first.",
     odd: {
