@@ -1,6 +1,6 @@
 import { ACID_NAMES, type AcidMasses, type AcidName, totalAcid } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
-import { expectWithin } from "./expect-within.ts";
 
 /** Room that dissolved acid takes, ml per g: 0.595 to 0.600 over 2 to 30 wt% citric acid. */
 const ROOM_OF_ACID = 0.598;
@@ -44,11 +44,11 @@ export function acidToAdd(
   current: AcidMasses,
   target: AcidMasses,
 ): Result<AcidAddition, "already-more-acid"> {
-  expectWithin(totalAcid(target), 0, MOST_ACID, "the acids aimed at, together, in g/L");
+  requireWithin(totalAcid(target), 0, MOST_ACID, "the acids aimed at, together, in g/L");
   const named = ACID_NAMES.filter((name) => target[name] !== undefined);
   for (const name of named) {
-    expectWithin(target[name] ?? 0, 0, MOST_ACID, `${name} acid aimed at, in g/L`);
-    expectWithin(current[name] ?? 0, 0, MOST_ACID, `${name} acid of the juice, in g/L`);
+    requireWithin(target[name] ?? 0, 0, MOST_ACID, `${name} acid aimed at, in g/L`);
+    requireWithin(current[name] ?? 0, 0, MOST_ACID, `${name} acid of the juice, in g/L`);
   }
   const over = named.find((name) => (current[name] ?? 0) > (target[name] ?? 0));
   if (over !== undefined) {

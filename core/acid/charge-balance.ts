@@ -1,7 +1,7 @@
 import { ACID_NAMES, type AcidMasses, type AcidName } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { DISSOCIATION } from "./dissociation-table.ts";
-import { expectWithin } from "./expect-within.ts";
 
 /** Davies equation, water at 25 degrees C: log10 of an ion's activity is -z^2 A (√I/(1+√I) - b I). */
 const DAVIES_A = 0.509;
@@ -77,7 +77,7 @@ const NAMED: Readonly<Record<AcidName, readonly number[]>> = {
 };
 
 function groupOf(constants: readonly number[], molar: number): Group {
-  expectWithin(molar, 0, 100, "an acid in mol/L");
+  requireWithin(molar, 0, 100, "an acid in mol/L");
   return { constants, molar };
 }
 
@@ -89,7 +89,7 @@ function groupOf(constants: readonly number[], molar: number): Group {
  * @throws RangeError when the amount is negative or not a number
  */
 export function siteOf(pKa: number, molar: number): Site {
-  expectWithin(molar, 0, 100, "a titratable site in mol/L");
+  requireWithin(molar, 0, 100, "a titratable site in mol/L");
   return { constant: 10 ** -pKa, molar };
 }
 
@@ -116,9 +116,9 @@ export const alcoholRise = (strength: number): number =>
  */
 export function chargesOf(solution: Solution): Charges {
   const { acids, cation, strength = 0, sites = [], siteShare = 1, others = [] } = solution;
-  expectWithin(cation, -10, 10, "a net strong cation in mol/L");
-  expectWithin(strength, 0, 1, "a strength (0 to 1)");
-  expectWithin(siteShare, 0, 1, "a share of titratable sites (0 to 1)");
+  requireWithin(cation, -10, 10, "a net strong cation in mol/L");
+  requireWithin(strength, 0, 1, "a strength (0 to 1)");
+  requireWithin(siteShare, 0, 1, "a share of titratable sites (0 to 1)");
   const groups = others.map(({ pKa, molar }) => groupOf(constantsOf(pKa), molar));
   for (const name of ACID_NAMES) {
     const molar = acids[name] ?? 0;
@@ -242,7 +242,7 @@ export function molarOf(acids: AcidMasses, litres = 1): Readonly<Record<AcidName
   const molar = { citric: 0, malic: 0, tartaric: 0, lactic: 0, acetic: 0, phosphoric: 0 };
   for (const name of ACID_NAMES) {
     const mass = acids[name] ?? 0;
-    expectWithin(mass, 0, Number.MAX_VALUE, `${name} acid in g`);
+    requireWithin(mass, 0, Number.MAX_VALUE, `${name} acid in g`);
     molar[name] = mass / DISSOCIATION[name].molarMass / litres;
   }
   return molar;

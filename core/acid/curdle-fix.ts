@@ -1,7 +1,7 @@
 import { ACID_NAMES, type AcidMasses, type AcidName } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { clearanceOf, type Meeting, onsetOf } from "./clearance.ts";
-import { expectWithin } from "./expect-within.ts";
 import type { Punch } from "./mix-ph.ts";
 
 /** The least milk that still makes a wash, per volume of punch: a second wash uses 5 %. Practice. */
@@ -39,10 +39,10 @@ export interface CurdleFixes {
 /** @throws RangeError saying what cannot be poured */
 export function expectPourable({ acids, cation, strength }: Pourable, what: string): void {
   for (const name of ACID_NAMES) {
-    expectWithin(acids[name] ?? 0, 0, 2, `the ${name} acid of ${what} in g per ml`);
+    requireWithin(acids[name] ?? 0, 0, 2, `the ${name} acid of ${what} in g per ml`);
   }
-  expectWithin(cation, 0, 1, `the net strong cation of ${what} in mol per ml`);
-  expectWithin(strength, 0, 1, `the strength of ${what} (0 to 1)`);
+  requireWithin(cation, 0, 1, `the net strong cation of ${what} in mol per ml`);
+  requireWithin(strength, 0, 1, `the strength of ${what} (0 to 1)`);
 }
 
 function withMore(punch: Punch, more: Pourable, ml: number): Punch {

@@ -1,8 +1,8 @@
 import { type AcidMasses, totalAcid } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
 import { chargeAt, chargesOf, molarOf, pHOf } from "./charge-balance.ts";
 import { DISSOCIATION } from "./dissociation-table.ts";
-import { expectWithin } from "./expect-within.ts";
 
 /** A juice outside these has been misread or mistyped. */
 const LOWEST = 1;
@@ -17,7 +17,7 @@ export type JuicePhRefusal = "ph-out-of-range" | "ph-below-its-acids";
 
 /** Net strong cation at which acids rest at a pH, mol/L; below 0 where a strong acid would be needed. */
 function cationHolding(acids: AcidMasses, pH: number): number {
-  expectWithin(totalAcid(acids), 0, MOST_ACID, "the acids of a juice, together, in g/L");
+  requireWithin(totalAcid(acids), 0, MOST_ACID, "the acids of a juice, together, in g/L");
   const charges = chargesOf({ acids: molarOf(acids), cation: 0 });
   let cation = 0;
   // The cation is itself part of the ionic strength: each round takes up what the last left over.
@@ -63,7 +63,7 @@ export function cationToReach(acids: AcidMasses, pH: number): Result<number, Jui
  * titratableAcidity({ citric: 48, malic: 2 }, 0.034) // => 47.7 ± 0.1
  */
 export function titratableAcidity(acids: AcidMasses, cation: number): number {
-  expectWithin(cation, 0, 10, "a net strong cation in mol/L");
+  requireWithin(cation, 0, 10, "a net strong cation in mol/L");
   const { molarMass, titratable } = DISSOCIATION.citric;
   return ((cationHolding(acids, TITRATION_END) - cation) * molarMass) / titratable;
 }

@@ -1,6 +1,6 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { chargeAt, chargesOf, type Site, siteOf } from "./charge-balance.ts";
 import { DAIRIES, type Dairy, type DairyKind } from "./dairy-table.ts";
-import { expectWithin } from "./expect-within.ts";
 
 /**
  * Whole milk as five kinds of titratable site: phosphate and citrate of the serum, the colloidal
@@ -71,7 +71,7 @@ export const milkBufferOf = (kind: DairyKind): MilkBuffer => BUFFERS[kind];
  * @public checked against published titration points; no screen asks for it yet
  */
 export function acidDemand(kind: DairyKind, pH: number): number {
-  expectWithin(pH, 2, 8, "a pH of milk");
+  requireWithin(pH, 2, 8, "a pH of milk");
   const { sites, cation } = milkBufferOf(kind);
   return 1000 * chargeAt(chargesOf({ acids: {}, cation, sites }), pH);
 }

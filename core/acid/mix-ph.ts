@@ -1,7 +1,7 @@
 import type { AcidMasses } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { type Charges, chargesOf, molarOf, pHOfCharges } from "./charge-balance.ts";
 import type { DairyKind } from "./dairy-table.ts";
-import { expectWithin } from "./expect-within.ts";
 import { dairyOf, milkBufferOf } from "./milk.ts";
 
 /** Far above any vessel, ml. */
@@ -46,11 +46,11 @@ export interface PhBand {
 
 /** @throws RangeError saying which amount cannot be */
 export function expectMixing({ punch, dairyVolume }: Mixing): void {
-  expectWithin(punch.volume, 0, MOST_VOLUME, "a punch in ml");
-  expectWithin(dairyVolume, 0, MOST_VOLUME, "a dairy volume in ml");
-  expectWithin(punch.volume + dairyVolume, 1e-3, MOST_VOLUME, "punch and dairy together, in ml");
-  expectWithin(punch.cation, 0, MOST_VOLUME, "a net strong cation in mol");
-  expectWithin(punch.strength, 0, 1, "a strength of punch (0 to 1)");
+  requireWithin(punch.volume, 0, MOST_VOLUME, "a punch in ml");
+  requireWithin(dairyVolume, 0, MOST_VOLUME, "a dairy volume in ml");
+  requireWithin(punch.volume + dairyVolume, 1e-3, MOST_VOLUME, "punch and dairy together, in ml");
+  requireWithin(punch.cation, 0, MOST_VOLUME, "a net strong cation in mol");
+  requireWithin(punch.strength, 0, 1, "a strength of punch (0 to 1)");
 }
 
 /** Strength of punch and dairy together, v/v; contraction, under 1 % here, is left out. */

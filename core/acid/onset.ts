@@ -1,5 +1,5 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import type { DairyKind } from "./dairy-table.ts";
-import { expectWithin } from "./expect-within.ts";
 import { dairyOf } from "./milk.ts";
 
 /** Where the published onset was measured, and how it moves: degrees C, pH per degree. */
@@ -42,8 +42,8 @@ export interface Standing {
  * onsetPh({ dairy: "whole", temperature: 47, strength: 0, heated: false }) // => 5.8 ± 0.01
  */
 export function onsetPh({ dairy, temperature, strength, heated }: Standing): number | null {
-  expectWithin(temperature, -20, 100, "a temperature of the mix in degrees C");
-  expectWithin(strength, 0, 1, "a strength of the mix (0 to 1)");
+  requireWithin(temperature, -20, 100, "a temperature of the mix in degrees C");
+  requireWithin(strength, 0, 1, "a strength of the mix (0 to 1)");
   const { onset, hasCasein } = dairyOf(dairy);
   if (onset === null || !hasCasein) return onset;
   const warmth = PER_DEGREE * (Math.min(HOTTEST, Math.max(COLDEST, temperature)) - ONSET_AT);

@@ -1,5 +1,5 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
-import { expectWithin } from "./expect-within.ts";
 
 /** Salt no longer dissolves past 26.4 wt% at 20 degrees C (from memory); the table ends at 26. */
 const SATURATED = 0.26;
@@ -32,8 +32,8 @@ export function salineOf(
   volume: number,
   share: number,
 ): Result<Saline, "more-salt-than-dissolves"> {
-  expectWithin(volume, 0, MOST_VOLUME, "a volume of saline in ml");
-  expectWithin(share, 0, 1, "a share of salt (0 to 1)");
+  requireWithin(volume, 0, MOST_VOLUME, "a volume of saline in ml");
+  requireWithin(share, 0, 1, "a share of salt (0 to 1)");
   if (share > SATURATED) return refused("more-salt-than-dissolves", { share, most: SATURATED });
   const mass = (volume * salineDensity(share)) / 1000;
   return accepted({ saltG: mass * share, waterG: mass * (1 - share) });

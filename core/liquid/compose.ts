@@ -1,9 +1,9 @@
 import { ACID_NAMES, type AcidMasses } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { ETHANOL_DENSITY } from "./ethanol-water.ts";
 import { type Liquid, massOf, NOTHING, volumeOf } from "./liquid.ts";
 import { scaleLiquid } from "./mixing.ts";
-import { requireWithin } from "./require-within.ts";
 
 /** What a label, a refractometer or a titration says about a liquid, whatever its amount. */
 export interface Makeup {

@@ -1,6 +1,6 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { OIML_A, OIML_B, OIML_C } from "./ethanol-water-table.ts";
 import { polynomial } from "./polynomial.ts";
-import { requireWithin } from "./require-within.ts";
 
 /** Density of pure ethanol at 20 degrees C, kg/m3 (OIML R 22 at mass fraction 1). */
 export const ETHANOL_DENSITY = polynomial(OIML_A, 1);

@@ -1,10 +1,10 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { freezingPoint, iceFraction } from "./freezing.ts";
 import { heatLeft, type Meeting } from "./heat.ts";
 import { type Liquid, massOf, strengthOf, volumeOf } from "./liquid.ts";
 import { mix, waterOf } from "./mixing.ts";
 import { polynomial } from "./polynomial.ts";
-import { requireWithin } from "./require-within.ts";
 
 /** A drink once it is cold and diluted. */
 export interface Served {

@@ -1,7 +1,7 @@
 import { ACID_NAMES, type AcidMasses, type AcidName } from "../quantity/acid-name.ts";
+import { requireWithin } from "../quantity/require-within.ts";
 import { ethanolWaterDensity } from "./ethanol-water.ts";
 import { type Liquid, NOTHING, volumeOf } from "./liquid.ts";
-import { requireWithin } from "./require-within.ts";
 
 /** Every acid that one of the sets holds, with what `amount` says of it. */
 function acidsBy(sets: readonly AcidMasses[], amount: (name: AcidName) => number): AcidMasses {

@@ -1,6 +1,6 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { polynomial } from "./polynomial.ts";
-import { requireWithin } from "./require-within.ts";
 import { SPS4_B, SUCROSE_SATURATION, WATER_DENOMINATOR, WATER_NUMERATOR } from "./sucrose-table.ts";
 
 /**

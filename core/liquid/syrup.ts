@@ -1,6 +1,6 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { brixOf, densityOf, type Liquid, NOTHING, sugarPerLitre, volumeOf } from "./liquid.ts";
 import { waterOf } from "./mixing.ts";
-import { requireWithin } from "./require-within.ts";
 import { sucroseSolubility } from "./sucrose.ts";
 
 /** A syrup and what the bar wants to know of it, at 20 degrees C. */

@@ -1,8 +1,8 @@
+import { requireWithin } from "../quantity/require-within.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { type Liquid, strengthOf, volumeOf } from "./liquid.ts";
 import { mix, portion, scaleLiquid, waterOf } from "./mixing.ts";
-import { requireWithin } from "./require-within.ts";
 
 /** What to pour, and what it makes. */
 export interface Addition {

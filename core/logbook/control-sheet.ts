@@ -1,4 +1,4 @@
-import { endingOf, type Run } from "../run/run.ts";
+import { endingOf, type Run, roundOf } from "../run/run.ts";
 
 /** One passage through a step, as a control sheet lists it. Times in epoch ms. */
 export interface SheetStep {
@@ -34,7 +34,7 @@ function stepsOf(run: Run): readonly SheetStep[] {
     const by = handsAt(run, visit.startedAt);
     return {
       step: visit.step,
-      round: Number(visit.key.split("#")[1] ?? 1),
+      round: roundOf(visit),
       from: visit.startedAt,
       ...(visit.finishedAt === undefined ? {} : { to: visit.finishedAt }),
       ...(by === undefined ? {} : { by }),

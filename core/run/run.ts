@@ -119,6 +119,9 @@ export function openVisit(run: Run): Visit | undefined {
   return run.visits.findLast((visit, at) => visit.finishedAt === undefined && !leftBehind(run, at));
 }
 
+/** Which passage through its step a visit is, from 1: the 2 of "re-pour#2". */
+export const roundOf = ({ key }: Pick<Visit, "key">): number => Number(key.split("#")[1] ?? 1);
+
 /**
  * The step a visit passes through.
  *

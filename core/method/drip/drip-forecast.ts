@@ -1,4 +1,4 @@
-import { requireWithin } from "../../liquid/require-within.ts";
+import { requireWithin } from "../../quantity/require-within.ts";
 import { type Spread, spreadOfLogs } from "./bell-mixture.ts";
 import { type Blinding, blindingOf } from "./blinding.ts";
 import {

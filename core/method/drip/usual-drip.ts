@@ -1,4 +1,4 @@
-import { requireWithin } from "../../liquid/require-within.ts";
+import { requireWithin } from "../../quantity/require-within.ts";
 
 const HOUR = 3_600_000;
 

@@ -7,6 +7,7 @@ import {
   measuredYield,
   openVisit,
   type Run,
+  roundOf,
   stepOfVisit,
   topUpOf,
 } from "../../../core/run/run.ts";
@@ -125,4 +126,9 @@ test("the way that was left still stands while the other has not come as far", (
   );
   expect(openVisit(certain(foldRun(mergeEvents(a.events, partly))))?.key).toBe("slow-drip#1");
   expect(openVisit(certain(foldRun(mergeEvents(a.events, b.events))))?.key).toBe("check-clear#2");
+});
+
+test("a visit's round is read from its key", () => {
+  expect(roundOf({ key: "pour#1" })).toBe(1);
+  expect(roundOf({ key: "re-pour#12" })).toBe(12);
 });
