@@ -1,5 +1,5 @@
 import type { ComponentType } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { AlarmKind } from "./alarm/alarm.ts";
 import { askToNotify, notifyState } from "./alarm/notify.ts";
 import { routes } from "./routes.ts";
@@ -20,18 +20,20 @@ interface AppProps {
 function later<Props>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
   let loaded: ComponentType<Props> | undefined;
   return function Later(props) {
-    const [, redraw] = useState(0);
-    const [failed, setFailed] = useState(false);
+    const [state, setState] = useState<"loading" | "loaded" | "failed">("loading");
+    useEffect(() => {
+      if (loaded !== undefined) return;
+      load().then(
+        (screen) => {
+          loaded = screen;
+          setState("loaded");
+        },
+        () => setState("failed"),
+      );
+    }, []);
     const Screen = loaded;
     if (Screen !== undefined) return <Screen {...props} />;
-    if (failed) return <p class="app-say">{say.places.partMissing}</p>;
-    load().then(
-      (screen) => {
-        loaded = screen;
-        redraw((n) => n + 1);
-      },
-      () => setFailed(true),
-    );
+    if (state === "failed") return <p class="app-say">{say.places.partMissing}</p>;
     return <p class="app-say">{say.places.loading}</p>;
   };
 }

@@ -1,4 +1,5 @@
 import { effect } from "@preact/signals";
+import { stepOf } from "../core/method/procedure.ts";
 import { alarmsOf } from "../core/run/alarm.ts";
 import { openVisit } from "../core/run/run.ts";
 import type { Alarm, AlarmKind, Ringing } from "./alarm/alarm.ts";
@@ -12,6 +13,7 @@ import { stopVibrating, vibrate } from "./device/vibrate.ts";
 import { routes } from "./routes.ts";
 import { alarmStatus, now, openRuns, ringing, settings } from "./state.ts";
 import { say } from "./words/say.ts";
+import { stepTitle } from "./words/step-title.ts";
 
 /** What the rest of the page may ask of the bell. */
 export interface Bell {
@@ -24,14 +26,11 @@ const SHAKE = [400, 200, 400] as const;
 /** Every alarm not yet heard, as the bell reads it. */
 function alarms(): readonly Alarm[] {
   return openRuns.value.flatMap((run) =>
-    alarmsOf(run).map((alarm) => {
-      const verb = say.work.verbs[alarm.visit.replace(/#.*$/u, "")] ?? "";
-      return {
-        key: `${run.id}/${alarm.visit}/${alarm.dueAt}`,
-        kind: alarm.kind,
-        dueAt: alarm.dueAt,
-        label: `${run.plan.spec.name}: ${verb}`,
-      };
+    alarmsOf(run).map(({ visit, kind, dueAt }) => {
+      const step = run.visits.find((one) => one.key === visit)?.step ?? visit;
+      const verb = stepTitle(stepOf(run.procedure, step));
+      const key = `${run.id}/${visit}/${dueAt}`;
+      return { key, kind, dueAt, label: `${run.plan.spec.name}: ${verb}` };
     }),
   );
 }

@@ -8,6 +8,8 @@ import { alarmStatus, now, openRuns } from "../state.ts";
 import { countdown, dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import "./bench.css";
+import { stepOfVisit } from "../../core/run/run.ts";
+import { stepTitle } from "../words/step-title.ts";
 
 function moodOf(row: BenchRow): "still" | "waiting" | "due" {
   if (row.alarm === undefined) return "still";
@@ -45,7 +47,7 @@ function When({ row }: { readonly row: BenchRow }) {
 function Row({ row }: { readonly row: BenchRow }) {
   const { run, visit } = row;
   const glass = glassOf(run);
-  const verb = say.work.verbs[visit.step] ?? visit.step;
+  const verb = stepTitle(stepOfVisit(run, visit));
   const name = run.plan.spec.name;
   return (
     <li>

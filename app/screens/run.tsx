@@ -3,7 +3,14 @@ import { glassOf } from "../../core/board/column.ts";
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
-import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "../../core/run/run.ts";
+import {
+  endingOf,
+  openVisit,
+  type Run,
+  roundOf,
+  stepOfVisit,
+  type Visit,
+} from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
 import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
@@ -23,6 +30,7 @@ import { HandsWork, WaitWork } from "./run/plain.tsx";
 import { Advice, TopUpWork } from "./run/top-up.tsx";
 import { Countdown, HandOver } from "./run/wait.tsx";
 import "./run.css";
+import { stepTitle } from "../words/step-title.ts";
 
 const MINUTE = 60_000;
 
@@ -30,10 +38,6 @@ interface WorkProps {
   readonly run: Run;
   readonly visit: Visit;
 }
-
-/** A house's own step is called what the house calls it. */
-const verbOf = (run: Run, visit: Visit): string =>
-  stepOfVisit(run, visit).title ?? say.work.verbs[visit.step] ?? visit.step;
 
 /** The controls of a step, by what it asks for. */
 function Work({ run, visit }: WorkProps) {
@@ -66,7 +70,7 @@ function Where({ run, visit }: WorkProps) {
   // Steps that only a run in trouble takes are not counted.
   const path = usualPath(run.procedure);
   const at = path.findIndex((step) => step.id === visit.step) + 1;
-  const round = Number(visit.key.split("#")[1] ?? 1);
+  const round = roundOf(visit);
   return (
     <p class="run-where">
       {at > 0 && sayLater.run.stepOf(at, path.length)}
@@ -95,7 +99,7 @@ function Doing({ run, visit }: WorkProps) {
   const glass = glassOf(run);
   const [alarm] = alarmsOf(run);
   const mood = alarm === undefined ? "still" : alarm.dueAt <= now.value ? "due" : "waiting";
-  const verb = verbOf(run, visit);
+  const verb = stepTitle(stepOfVisit(run, visit));
   const body = useRef<HTMLDivElement>(null);
   // A new step is read from its top, however far down the one before was left.
   useLayoutEffect(() => body.current?.closest("main")?.scrollIntoView(), []);

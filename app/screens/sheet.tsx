@@ -1,5 +1,5 @@
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
-import { controlSheetOf } from "../../core/logbook/control-sheet.ts";
+import { type ControlSheet, controlSheetOf } from "../../core/logbook/control-sheet.ts";
 import { bottledOf, endingOf, type Run } from "../../core/run/run.ts";
 import { printPage } from "../device/print.ts";
 import { LinkButton } from "../parts/link-button.tsx";
@@ -11,6 +11,8 @@ import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { NoteHands, NoteLot, NoteTemperature } from "./sheet/forms.tsx";
 import "./sheet.css";
+import { stepOf } from "../../core/method/procedure.ts";
+import { stepTitle } from "../words/step-title.ts";
 
 const words = sayLater.sheet;
 
@@ -42,7 +44,12 @@ function Head({ run }: { readonly run: Run }) {
   );
 }
 
-function Steps({ run }: { readonly run: Run }) {
+interface SheetProps {
+  readonly run: Run;
+  readonly sheet: ControlSheet;
+}
+
+function Steps({ run, sheet }: SheetProps) {
   return (
     <table class="sheet-table">
       <thead>
@@ -54,10 +61,10 @@ function Steps({ run }: { readonly run: Run }) {
         </tr>
       </thead>
       <tbody>
-        {controlSheetOf(run).steps.map(({ step, round, from, to, by }) => (
+        {sheet.steps.map(({ step, round, from, to, by }) => (
           <tr key={`${step}#${round}`}>
             <th scope="row">
-              {say.work.verbs[step] ?? step}
+              {stepTitle(stepOf(run.procedure, step))}
               {round > 1 && ` ${round}`}
             </th>
             <td>{stampTime(from)}</td>
@@ -84,8 +91,8 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
   );
 }
 
-function Noted({ run }: { readonly run: Run }) {
-  const { temperatures, lots, hands, earliestLot } = controlSheetOf(run);
+function Noted({ run, sheet }: SheetProps) {
+  const { temperatures, lots, hands, earliestLot } = sheet;
   const lotLine = ({ ingredient, lot, useBy }: (typeof lots)[number]) => {
     const until = useBy === undefined ? [] : [words.lotUseBy(dateYear(useBy))];
     return [`${nameOf(run, ingredient)}: ${lot}`, ...until].join(", ");
@@ -113,13 +120,14 @@ export function SheetScreen({ id }: { readonly id: string }) {
   const run = runOf(id);
   if (run === undefined) return <p class="app-say">{say.places.lost}</p>;
   const open = endingOf(run) === undefined;
+  const sheet = controlSheetOf(run);
   return (
     <main class="sheet">
       <div class="sheet-paper">
         <h1>{words.title}</h1>
         <Head run={run} />
-        <Steps run={run} />
-        <Noted run={run} />
+        <Steps run={run} sheet={sheet} />
+        <Noted run={run} sheet={sheet} />
         <p class="sheet-quiet">{words.cautions}</p>
       </div>
       <TapButton onAct={() => void printPage()}>{words.print}</TapButton>

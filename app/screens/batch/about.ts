@@ -4,12 +4,13 @@ import { settings } from "../../state.ts";
 import type { EventAbout } from "../../words/en/events.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { stepTitle } from "../../words/step-title.ts";
 
 /** The name of a step, and which round of it a visit was. */
 export function stepName(run: Run, visit: string): string {
   const [, id = visit, round = "1"] = /^(.*)#(\d+)$/u.exec(visit) ?? [];
   const step = run.procedure.steps.find((one) => one.id === id);
-  const name = step?.title ?? say.work.verbs[id] ?? (step === undefined ? undefined : id);
+  const name = step === undefined ? say.work.verbs[id] : stepTitle(step);
   return sayLater.events.round(name ?? sayLater.events.unknownStep, Number(round));
 }
 

@@ -1,7 +1,7 @@
-import { signal } from "@preact/signals";
 import { ACID_NAMES, type AcidName } from "../../../core/quantity/acid-name.ts";
 import type { Allergen } from "../../../core/spec/allergen-table.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
+import { draftBook } from "../../drafts.ts";
 import { asWritten, typed } from "../../words/format.ts";
 
 export type Kind = Ingredient["kind"];
@@ -115,20 +115,4 @@ export const HAS: Readonly<Record<Kind, Has>> = {
   dry: { ...NONE, sweet: true, acids: true },
 };
 
-/** Forms that differ from what is stored, by the address of their screen; gone with the page. */
-const drafts = signal<ReadonlyMap<string, IngredientDraft>>(new Map());
-
-/** The draft kept for an address. */
-export const keptDraft = (key: string): IngredientDraft | undefined => drafts.value.get(key);
-
-/** Keeps a draft, so that leaving the form loses nothing. */
-export function keepDraft(key: string, draft: IngredientDraft): void {
-  drafts.value = new Map(drafts.value).set(key, draft);
-}
-
-/** Lets a draft go: it was saved, or is not wanted. */
-export function dropDraft(key: string): void {
-  const next = new Map(drafts.value);
-  next.delete(key);
-  drafts.value = next;
-}
+export const { keptDraft, keepDraft, dropDraft } = draftBook<IngredientDraft>();

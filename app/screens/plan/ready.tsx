@@ -12,8 +12,8 @@ import { localOf, phoneZone } from "../../local-time.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { now } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
-import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { stepTitle } from "../../words/step-title.ts";
 import { Section } from "./section.tsx";
 
 interface ReadyProps {
@@ -47,7 +47,7 @@ function windowsOf(day: DayPlan): readonly { from: number; to: number; verbs: st
     to,
     verbs: day.placed
       .filter((one) => one.startAt >= from && one.endAt <= to)
-      .map(({ step }) => say.work.verbs[step] ?? step)
+      .map(({ step }) => stepTitle({ id: step }))
       .join(", "),
   }));
 }

@@ -1,5 +1,5 @@
-import { signal } from "@preact/signals";
 import type { FilterShape, Spec, SpecLine } from "../../../core/spec/spec.ts";
+import { draftBook } from "../../drafts.ts";
 import { asWritten, proportion, typed, typedLength } from "../../words/format.ts";
 
 /** One ingredient as the form holds it: what was typed, understood or not. */
@@ -106,23 +106,7 @@ export function draftOf(spec: Spec): SpecDraft {
   };
 }
 
-/** Forms that differ from what is stored, by the address of their screen; gone with the page. */
-const drafts = signal<ReadonlyMap<string, SpecDraft>>(new Map());
-
-/** The draft kept for an address. */
-export const keptDraft = (key: string): SpecDraft | undefined => drafts.value.get(key);
-
-/** Keeps a draft, so that a way through the cupboard and back loses nothing. */
-export function keepDraft(key: string, draft: SpecDraft): void {
-  drafts.value = new Map(drafts.value).set(key, draft);
-}
-
-/** Lets a draft go: it was saved, or is not wanted. */
-export function dropDraft(key: string): void {
-  const next = new Map(drafts.value);
-  next.delete(key);
-  drafts.value = next;
-}
+export const { keptDraft, keepDraft, dropDraft } = draftBook<SpecDraft>();
 
 /** Whether two forms hold the same; an errand to the cupboard changes nothing. */
 export const sameDraft = (a: SpecDraft, b: SpecDraft): boolean =>

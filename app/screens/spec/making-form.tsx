@@ -3,8 +3,8 @@ import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
 import { Field } from "../../parts/field.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
 import { typedLength } from "../../words/format.ts";
-import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { stepTitle } from "../../words/step-title.ts";
 import type { FormProps } from "./form.ts";
 
 const nameOf = (id: string): string => {
@@ -19,11 +19,11 @@ function Times({ draft, edit, faults, insist }: FormProps) {
   const waits = PROCEDURES.find((one) => one.id === id)?.steps ?? [];
   return (
     <>
-      {waits.map(({ id: step, waitFor }) =>
+      {waits.map(({ id: step, title, waitFor }) =>
         waitFor === undefined ? null : (
           <Field
             key={step}
-            label={say.work.verbs[step] ?? step}
+            label={stepTitle({ id: step, title })}
             value={draft.times[step] ?? ""}
             hint={words.timeHint(typedLength(waitFor))}
             narrow
