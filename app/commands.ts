@@ -1,3 +1,6 @@
+import type { Signal } from "@preact/signals";
+import type { Planned } from "../core/board/planned.ts";
+import type { Procedure } from "../core/method/procedure.ts";
 import { type Result, refused } from "../core/quantity/result.ts";
 import type { Command, RunRefusal } from "../core/run/command.ts";
 import { stampDrafts } from "../core/run/stamp.ts";
@@ -10,6 +13,8 @@ import {
   notice,
   now,
   ownIngredients,
+  ownProcedures,
+  planned,
   runOf,
   saving,
   settings,
@@ -17,7 +22,7 @@ import {
   takeAll,
   takeEvents,
 } from "./state.ts";
-import { readBooks, removeSpec, writeIngredients, writeSpecs } from "./storage/books.ts";
+import { type Book, type Books, readBooks, removeFrom, writeTo } from "./storage/books.ts";
 import type { Database } from "./storage/database.ts";
 import { appendEvents, readLog, readRun } from "./storage/run-log.ts";
 import { readSettings, type Settings, writeSettings } from "./storage/settings.ts";
@@ -67,14 +72,8 @@ export async function openDesk(opened: Desk): Promise<void> {
 export async function readEverything(): Promise<void> {
   const { db } = atDesk();
   const [log, books, chosen] = await Promise.all([readLog(db), readBooks(db), readSettings(db)]);
-  const { specs, ingredients } = books;
-  takeAll({
-    events: log.events,
-    specs,
-    ingredients,
-    settings: chosen,
-    unread: log.unread + books.unread,
-  });
+  const unread = log.unread + books.unread;
+  takeAll({ ...books, events: log.events, settings: chosen, unread });
 }
 
 /** Reads one run again after another window stored something in it. */
@@ -142,44 +141,59 @@ export async function perform(
   return refused("not-saved", { why: "another window keeps writing to this batch" });
 }
 
-/** Saves a spec. */
-export async function saveSpec(spec: Spec): Promise<Result<void, "not-saved">> {
-  const written = await store(() => writeSpecs(atDesk().db, [spec]));
-  if (written.ok) specs.value = [...specs.value.filter((one) => one.id !== spec.id), spec];
-  return written;
-}
+/** What the page holds of each book. */
+const SHOWN: { readonly [Name in Book]: Signal<Books[Name]> } = {
+  specs,
+  ingredients: ownIngredients,
+  procedures: ownProcedures,
+  planned,
+};
 
-/** Removes a spec from the book. */
-export async function dropSpec(id: string): Promise<Result<void, "not-saved">> {
-  const written = await store(() => removeSpec(atDesk().db, id));
-  if (written.ok) specs.value = specs.value.filter((one) => one.id !== id);
-  return written;
-}
-
-/** Saves an ingredient of the house. */
-export async function saveIngredient(one: Ingredient): Promise<Result<void, "not-saved">> {
-  const written = await store(() => writeIngredients(atDesk().db, [one]));
+/** Saves records of a book, in place of those of the same id. */
+async function save<Name extends Book>(
+  name: Name,
+  records: Books[Name],
+): Promise<Result<void, "not-saved">> {
+  const written = await store(() => writeTo(atDesk().db, name, records));
   if (written.ok) {
-    ownIngredients.value = [...ownIngredients.value.filter((old) => old.id !== one.id), one];
+    const shown: Signal<readonly { readonly id: string }[]> = SHOWN[name];
+    const ids = new Set(records.map(({ id }) => id));
+    shown.value = [...shown.value.filter(({ id }) => !ids.has(id)), ...records];
   }
   return written;
 }
+
+async function drop(name: Book, id: string): Promise<Result<void, "not-saved">> {
+  const written = await store(() => removeFrom(atDesk().db, name, id));
+  if (written.ok) {
+    const shown: Signal<readonly { readonly id: string }[]> = SHOWN[name];
+    shown.value = shown.value.filter((one) => one.id !== id);
+  }
+  return written;
+}
+
+/** Saves specs: one that was written, or the demo's as they were. */
+export const saveSpecs = (some: readonly Spec[]) => save("specs", some);
+/** Removes a spec from the book. */
+export const dropSpec = (id: string) => drop("specs", id);
+/** Saves an ingredient of the house. */
+export const saveIngredient = (one: Ingredient) => save("ingredients", [one]);
+/** Removes an ingredient of the house; a generic one it took the place of is back. */
+export const dropIngredient = (id: string) => drop("ingredients", id);
+/** Saves a procedure of the house. */
+export const saveProcedure = (one: Procedure) => save("procedures", [one]);
+/** Removes a procedure of the house. */
+export const dropProcedure = (id: string) => drop("procedures", id);
+/** Saves planned batches. */
+export const savePlanned = (some: readonly Planned[]) => save("planned", some);
+/** Takes a planned batch off the list. */
+export const dropPlanned = (id: string) => drop("planned", id);
 
 /** Saves what the house has chosen. */
 export async function saveSettings(change: Partial<Settings>): Promise<Result<void, "not-saved">> {
   const next = { ...settings.value, ...change };
   const written = await store(() => writeSettings(atDesk().db, next));
   if (written.ok) settings.value = next;
-  return written;
-}
-
-/** Puts the demo specs in, or back as they were. */
-export async function putSpecs(demo: readonly Spec[]): Promise<Result<void, "not-saved">> {
-  const written = await store(() => writeSpecs(atDesk().db, demo));
-  if (written.ok) {
-    const ids = new Set(demo.map((spec) => spec.id));
-    specs.value = [...specs.value.filter((spec) => !ids.has(spec.id)), ...demo];
-  }
   return written;
 }
 

@@ -1,4 +1,6 @@
 import { batch as atOnce, computed, signal } from "@preact/signals";
+import type { Planned } from "../core/board/planned.ts";
+import type { Procedure } from "../core/method/procedure.ts";
 import type { RunEvent } from "../core/run/event.ts";
 import { foldRun } from "../core/run/fold.ts";
 import { HLC_ZERO, type Hlc, laterHlc } from "../core/run/hlc.ts";
@@ -8,6 +10,7 @@ import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
 import type { Ringing } from "./alarm/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
+import type { Books } from "./storage/books.ts";
 import { DEFAULT_SETTINGS, type Settings } from "./storage/settings.ts";
 
 /** Whether the phone's storage is open. */
@@ -37,6 +40,9 @@ export const now = signal(0);
 const logs = signal<ReadonlyMap<string, readonly RunEvent[]>>(new Map());
 export const specs = signal<readonly Spec[]>([]);
 export const ownIngredients = signal<readonly Ingredient[]>([]);
+export const ownProcedures = signal<readonly Procedure[]>([]);
+/** Batches that are planned; those that have been begun meanwhile are among the runs. */
+export const planned = signal<readonly Planned[]>([]);
 export const settings = signal<Settings>(DEFAULT_SETTINGS);
 export const alarmStatus = signal<AlarmStatus | undefined>(undefined);
 /** What rings now. */
@@ -88,17 +94,19 @@ export function takeEvents(events: readonly RunEvent[]): void {
 }
 
 /** Takes the whole of what was stored into the page's memory, in one redraw. */
-export function takeAll(all: {
-  readonly events: readonly RunEvent[];
-  readonly specs: readonly Spec[];
-  readonly ingredients: readonly Ingredient[];
-  readonly settings: Settings;
-  readonly unread: number;
-}): void {
+export function takeAll(
+  all: Books & {
+    readonly events: readonly RunEvent[];
+    readonly settings: Settings;
+    readonly unread: number;
+  },
+): void {
   atOnce(() => {
     takeEvents(all.events);
     specs.value = all.specs;
     ownIngredients.value = all.ingredients;
+    ownProcedures.value = all.procedures;
+    planned.value = all.planned;
     settings.value = all.settings;
     unread.value = all.unread;
   });

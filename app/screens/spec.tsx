@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Spec } from "../../core/spec/spec.ts";
-import { dropSpec, freshId, saveSpec, tell } from "../commands.ts";
+import { dropSpec, freshId, saveSpecs, tell } from "../commands.ts";
 import { cupboard } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
 import { HoldButton } from "../parts/hold-button.tsx";
@@ -56,7 +56,7 @@ function useActions({ id, stored, draft }: FormState) {
       setTries(tries + 1);
       return;
     }
-    const written = await saveSpec(spec);
+    const written = await saveSpecs([spec]);
     setRefusal(written.ok ? undefined : sentence(written));
     if (!written.ok) return;
     setTries(0);

@@ -4,7 +4,7 @@ import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import { foldedWords } from "../../core/spec/ingredient-line.ts";
 import { planBatch } from "../../core/spec/plan-batch.ts";
 import type { Spec } from "../../core/spec/spec.ts";
-import { putSpecs } from "../commands.ts";
+import { saveSpecs } from "../commands.ts";
 import { DEMO_SPECS } from "../demo/specs.ts";
 import { cupboard } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
@@ -64,7 +64,7 @@ function Entry({ spec }: { readonly spec: Spec }) {
 function DemoOffer({ missing }: { readonly missing: readonly Spec[] }) {
   const [refusal, setRefusal] = useState<string>();
   const put = async () => {
-    const written = await putSpecs(missing);
+    const written = await saveSpecs(missing);
     setRefusal(written.ok ? undefined : sentence(written));
   };
   const whole = missing.length === DEMO_SPECS.length;

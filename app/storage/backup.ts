@@ -1,7 +1,6 @@
 import { type Result, refused } from "../../core/quantity/result.ts";
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
-import { type Ingredient, ingredientSchema } from "../../core/spec/ingredient.ts";
-import { type Spec, specSchema } from "../../core/spec/spec.ts";
+import { type Book, type Books, CHECKS } from "./books.ts";
 import type { Database } from "./database.ts";
 
 // One line of JSON each: a header, then one record a line. The header's sum is over the other lines.
@@ -12,13 +11,20 @@ const VERSION = 1;
 export type BackupRefusal = "backup-not-ours" | "backup-newer" | "backup-damaged";
 
 /** What a backup file holds, and the lines that were not understood. */
-export interface Backup {
+export interface Backup extends Books {
   readonly events: readonly RunEvent[];
-  readonly specs: readonly Spec[];
-  readonly ingredients: readonly Ingredient[];
   /** Line numbers, as an editor counts them. */
   readonly unreadLines: readonly number[];
 }
+
+/** What one line is called by the book its record belongs to: never changed, files outlive us. */
+const LINE_OF: Readonly<Record<Book, string>> = {
+  specs: "spec",
+  ingredients: "ingredient",
+  procedures: "procedure",
+  planned: "planned",
+};
+const BOOKS = ["specs", "ingredients", "procedures", "planned"] as const;
 
 async function sumOf(text: string): Promise<string> {
   const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
@@ -30,15 +36,15 @@ async function sumOf(text: string): Promise<string> {
  * so that a newer one can read it back.
  */
 export async function writeBackup(db: Database, madeAt: number, app: string): Promise<string> {
-  const [events, specs, ingredients] = await Promise.all([
+  const [events, ...books] = await Promise.all([
     db.getAll("events"),
-    db.getAll("specs"),
-    db.getAll("ingredients"),
+    ...BOOKS.map((name) => db.getAll(name)),
   ]);
   const lines = [
     ...events.map((event) => JSON.stringify({ event })),
-    ...specs.map((spec) => JSON.stringify({ spec })),
-    ...ingredients.map((ingredient) => JSON.stringify({ ingredient })),
+    ...BOOKS.flatMap((name, at) =>
+      (books[at] ?? []).map((record) => JSON.stringify({ [LINE_OF[name]]: record })),
+    ),
   ];
   const body = lines.join("\n");
   const sha256 = await sumOf(body);
@@ -59,10 +65,13 @@ function field(value: unknown, key: string): unknown {
   return Object.getOwnPropertyDescriptor(value, key)?.value;
 }
 
-interface Sorted {
-  events: RunEvent[];
-  specs: Spec[];
-  ingredients: Ingredient[];
+type Sorted = { events: RunEvent[] } & { [Name in Book]: Books[Name][number][] };
+
+function takeInto<Name extends Book>(name: Name, record: unknown, into: Sorted): boolean {
+  const check: (entry: unknown) => { data?: Books[Name][number] | undefined } = CHECKS[name];
+  const { data } = check(field(record, LINE_OF[name]));
+  const list: Books[Name][number][] = into[name];
+  return data !== undefined && list.push(data) > 0;
 }
 
 /** Files one line where it belongs; false where it is not understood. */
@@ -70,10 +79,7 @@ function takeLine(line: string, into: Sorted): boolean {
   const record = parsed(line);
   const event = eventSchema.safeParse(field(record, "event"));
   if (event.success) return into.events.push(event.data) > 0;
-  const spec = specSchema.safeParse(field(record, "spec"));
-  if (spec.success) return into.specs.push(spec.data) > 0;
-  const ingredient = ingredientSchema.safeParse(field(record, "ingredient"));
-  return ingredient.success && into.ingredients.push(ingredient.data) > 0;
+  return BOOKS.some((name) => takeInto(name, record, into));
 }
 
 /**
@@ -94,7 +100,7 @@ export async function readBackup(text: string): Promise<Result<Backup, BackupRef
   if ((await sumOf(rest.join("\n"))) !== field(header, "sha256")) {
     return refused("backup-damaged", { lines, found: rest.length });
   }
-  const into: Sorted = { events: [], specs: [], ingredients: [] };
+  const into: Sorted = { events: [], specs: [], ingredients: [], procedures: [], planned: [] };
   const unreadLines: number[] = [];
   rest.forEach((line, index) => {
     if (!takeLine(line, into)) unreadLines.push(index + 2);
@@ -103,12 +109,8 @@ export async function readBackup(text: string): Promise<Result<Backup, BackupRef
 }
 
 /** The stores, with what a backup brings to each. */
-const shelvesOf = ({ events, specs, ingredients }: Backup) =>
-  [
-    ["events", events],
-    ["specs", specs],
-    ["ingredients", ingredients],
-  ] as const;
+const shelvesOf = (backup: Backup) =>
+  (["events", ...BOOKS] as const).map((name) => [name, backup[name]] as const);
 
 /** What adding a backup would do, in records. */
 export interface BackupNews {
@@ -138,9 +140,7 @@ export async function compareBackup(db: Database, backup: Backup): Promise<Backu
  * @throws DOMException when the phone could not store them: nothing was added
  */
 export async function importBackup(db: Database, backup: Backup): Promise<number> {
-  const tx = db.transaction(["events", "specs", "ingredients"], "readwrite", {
-    durability: "strict",
-  });
+  const tx = db.transaction(["events", ...BOOKS], "readwrite", { durability: "strict" });
   let added = 0;
   const adding = shelvesOf(backup).map(async ([name, records]) => {
     const shelf = tx.objectStore(name);

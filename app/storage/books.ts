@@ -1,52 +1,75 @@
+import { type Planned, plannedSchema } from "../../core/board/planned.ts";
+import { type Procedure, procedureSchema } from "../../core/method/procedure.ts";
 import { type Ingredient, ingredientSchema } from "../../core/spec/ingredient.ts";
 import { type Spec, specSchema } from "../../core/spec/spec.ts";
 import type { Database } from "./database.ts";
 
-/** The spec book and the cupboard: whole records, replaced when saved. */
+/** Whole records, replaced when saved: the spec book, the cupboard, the procedures, the plans. */
 export interface Books {
   readonly specs: readonly Spec[];
   readonly ingredients: readonly Ingredient[];
-  /** Records this version does not understand; they stay stored. */
+  readonly procedures: readonly Procedure[];
+  readonly planned: readonly Planned[];
+}
+
+/** The name of a book. */
+export type Book = keyof Books;
+
+type Check<Value> = (entry: unknown) => { success: boolean; data?: Value | undefined };
+
+/** How a record of each book is read. */
+export const CHECKS: { readonly [Name in Book]: Check<Books[Name][number]> } = {
+  specs: (entry) => specSchema.safeParse(entry),
+  ingredients: (entry) => ingredientSchema.safeParse(entry),
+  procedures: (entry) => procedureSchema.safeParse(entry),
+  planned: (entry) => plannedSchema.safeParse(entry),
+};
+
+interface ReadBook<Value> {
+  readonly records: readonly Value[];
   readonly unread: number;
 }
 
-const understood = <Value>(
-  stored: readonly unknown[],
-  check: (entry: unknown) => { success: boolean; data?: Value | undefined },
-): Value[] =>
-  stored.flatMap((entry) => {
-    const checked = check(entry);
-    return checked.success && checked.data !== undefined ? [checked.data] : [];
-  });
-
-/** Reads the spec book and the cupboard. */
-export async function readBooks(db: Database): Promise<Books> {
-  const [specs, ingredients] = await Promise.all([db.getAll("specs"), db.getAll("ingredients")]);
-  const goodSpecs = understood<Spec>(specs, (entry) => specSchema.safeParse(entry));
-  const goodIngredients = understood<Ingredient>(ingredients, (entry) =>
-    ingredientSchema.safeParse(entry),
-  );
-  const unread = specs.length + ingredients.length - goodSpecs.length - goodIngredients.length;
-  return { specs: goodSpecs, ingredients: goodIngredients, unread };
-}
-
-/** Saves a spec, flushed to disk before it resolves. @throws DOMException when it could not */
-export async function writeSpecs(db: Database, specs: readonly Spec[]): Promise<void> {
-  const tx = db.transaction("specs", "readwrite", { durability: "strict" });
-  await Promise.all([...specs.map((spec) => tx.store.put(spec)), tx.done]);
-}
-
-/** Removes a spec; batches made from it keep their own frozen copy. */
-export async function removeSpec(db: Database, id: string): Promise<void> {
-  const tx = db.transaction("specs", "readwrite", { durability: "strict" });
-  await Promise.all([tx.store.delete(id), tx.done]);
-}
-
-/** Saves ingredients, flushed to disk before it resolves. @throws DOMException when it could not */
-export async function writeIngredients(
+async function readBook<Name extends Book>(
   db: Database,
-  ingredients: readonly Ingredient[],
+  name: Name,
+): Promise<ReadBook<Books[Name][number]>> {
+  const stored = await db.getAll(name);
+  const check: Check<Books[Name][number]> = CHECKS[name];
+  const records = stored.flatMap((entry) => check(entry).data ?? []);
+  return { records, unread: stored.length - records.length };
+}
+
+/** Reads every book. Records this version does not understand are counted; they stay stored. */
+export async function readBooks(db: Database): Promise<Books & { readonly unread: number }> {
+  const [specs, ingredients, procedures, planned] = await Promise.all([
+    readBook(db, "specs"),
+    readBook(db, "ingredients"),
+    readBook(db, "procedures"),
+    readBook(db, "planned"),
+  ]);
+  return {
+    specs: specs.records,
+    ingredients: ingredients.records,
+    procedures: procedures.records,
+    planned: planned.records,
+    unread: specs.unread + ingredients.unread + procedures.unread + planned.unread,
+  };
+}
+
+/** Saves records of a book, flushed to disk before it resolves. @throws DOMException when it could not */
+export async function writeTo<Name extends Book>(
+  db: Database,
+  name: Name,
+  records: Books[Name],
 ): Promise<void> {
-  const tx = db.transaction("ingredients", "readwrite", { durability: "strict" });
-  await Promise.all([...ingredients.map((one) => tx.store.put(one)), tx.done]);
+  const tx = db.transaction(name, "readwrite", { durability: "strict" });
+  const shelf = tx.objectStore(name);
+  await Promise.all([...records.map((one) => shelf.put({ ...one })), tx.done]);
+}
+
+/** Removes a record; batches made from it keep their own frozen copy. */
+export async function removeFrom(db: Database, name: Book, id: string): Promise<void> {
+  const tx = db.transaction(name, "readwrite", { durability: "strict" });
+  await Promise.all([tx.objectStore(name).delete(id), tx.done]);
 }

@@ -12,7 +12,9 @@ export type Command =
       readonly plan: Plan;
       readonly procedure: Procedure;
       readonly appVersion: string;
+      readonly readyBy?: number;
     }
+  | { readonly type: "set-ready"; readonly by: number }
   | {
       readonly type: "finish-step";
       readonly visit: string;

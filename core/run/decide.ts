@@ -23,10 +23,11 @@ const visitKey = (run: Run, step: string): string =>
 function startRun(command: Extract<Command, { type: "start-run" }>): Decision {
   const first = command.procedure.steps[0];
   if (first === undefined) throw new RangeError("a procedure must have a step");
-  const { type: _, ...what } = command;
+  const { type: _, readyBy, ...what } = command;
   return accepted([
     { type: "run.started", ...what },
     { type: "step.started", visit: `${first.id}#1`, step: first.id },
+    ...(readyBy === undefined ? [] : [{ type: "ready.set", by: readyBy } as const]),
   ]);
 }
 
@@ -135,7 +136,7 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
 
 type AroundRun = Extract<
   Command,
-  { type: "pause" | "resume" | "move-vessel" | "change-hands" | "note-lot" }
+  { type: "pause" | "resume" | "set-ready" | "move-vessel" | "change-hands" | "note-lot" }
 >;
 
 /** Orders about the whole run: who, where, from which lot, and whether anybody is at it. */
@@ -145,6 +146,8 @@ function aroundRun(order: AroundRun): Decision {
       return accepted([{ type: "run.paused" }]);
     case "resume":
       return accepted([{ type: "run.resumed" }]);
+    case "set-ready":
+      return accepted([{ type: "ready.set", by: order.by }]);
     case "move-vessel":
       return accepted([{ type: "vessel.moved", to: order.to }]);
     case "change-hands":
@@ -180,6 +183,7 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command, now: numbe
       return accepted([{ type: "run.abandoned", reason: order.reason }]);
     case "pause":
     case "resume":
+    case "set-ready":
     case "move-vessel":
     case "change-hands":
     case "note-lot":

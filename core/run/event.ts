@@ -62,6 +62,8 @@ const DRAFTS = [
   /** Nobody works on it for now: its alarms are silent, its waits go on. */
   body("run.paused", {}),
   body("run.resumed", {}),
+  /** When it has to be ready. */
+  body("ready.set", { by: moment }),
   /** Where the vessel was put. */
   body("vessel.moved", { to: z.enum(STANDS) }),
   /** Whose hands it is in, by initials. */

@@ -207,6 +207,8 @@ export function applyEvent(run: Run | undefined, event: RunEvent): Run | undefin
       return waitChanged(run, event);
     case "clock.shifted":
       return clockShifted(run, event);
+    case "ready.set":
+      return { ...run, readyBy: event.by };
     case "run.paused":
       return { ...run, pausedAt: run.pausedAt ?? event.at };
     case "run.resumed":

@@ -76,6 +76,8 @@ export interface Run {
   readonly procedure: Procedure;
   readonly appVersion: string;
   readonly startedAt: number;
+  /** When it has to be ready, epoch ms, where somebody said so. */
+  readonly readyBy?: number;
   readonly visits: readonly Visit[];
   readonly poured: readonly LinePoured[];
   readonly readings: readonly Reading[];

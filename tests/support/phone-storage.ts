@@ -12,7 +12,7 @@ export async function freshPhone(): Promise<Database> {
 export const openAgain = (): Promise<Database> =>
   openDatabase({ onSuperseded: () => undefined, onLost: () => undefined });
 
-const SHELVES = ["events", "specs", "ingredients", "settings"] as const;
+const SHELVES = ["events", "specs", "ingredients", "procedures", "planned", "settings"] as const;
 
 /** Everything stored, to show that something changed nothing. */
 export function everything(db: Database): Promise<unknown> {

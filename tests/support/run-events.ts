@@ -76,13 +76,14 @@ export class TestBench {
     return undefined;
   }
 
-  start(plan: Plan = planOf()): void {
+  start(plan: Plan = planOf(), readyBy?: number): void {
     this.order({
       type: "start-run",
       batch: "TW-0101",
       plan,
       procedure: DAIRY_WASH,
       appVersion: "0",
+      ...(readyBy === undefined ? {} : { readyBy }),
     });
   }
 

@@ -3,7 +3,7 @@ import type { Result } from "../../../core/quantity/result.ts";
 import type { PlanRefusal } from "../../../core/spec/plan-batch.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
 import { type Changes, realChanges, withChanges } from "../../../core/spec/what-if.ts";
-import { saveSpec, tell } from "../../commands.ts";
+import { saveSpecs, tell } from "../../commands.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { decimals } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
@@ -99,7 +99,7 @@ function Actions({ spec, size, used, tried, moved, fits }: ActionsProps) {
   };
   const keep = async () => {
     const next = { ...withChanges(spec, rest), version: spec.version + 1 };
-    const saved = await saveSpec(next);
+    const saved = await saveSpecs([next]);
     setFault(saved.ok ? undefined : sentence(saved));
     if (!saved.ok) return;
     setDesk(spec.id, { used: {} });

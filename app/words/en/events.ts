@@ -79,6 +79,7 @@ const sayings: Sayings = {
   "look.noted": ({ look }) => LOOKS[look],
   "run.paused": () => "Paused: its alarms are silent, its waits go on",
   "run.resumed": () => "Taken up again",
+  "ready.set": ({ by }) => `To be ready ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Put ${STANDS[to]}`,
   "hands.changed": ({ initials }) => `Taken over by ${initials}`,
   "lot.noted": ({ ingredient, lot, useBy }) =>

@@ -6,22 +6,28 @@ import {
   readBackup,
   writeBackup,
 } from "../../../app/storage/backup.ts";
-import { writeIngredients, writeSpecs } from "../../../app/storage/books.ts";
+import { writeTo } from "../../../app/storage/books.ts";
 import type { Database } from "../../../app/storage/database.ts";
 import { appendEvents, readLog } from "../../../app/storage/run-log.ts";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { everything, freshPhone } from "../../support/phone-storage.ts";
+import { plannedBatch } from "../../support/planned-batch.ts";
 import { demoSpec, started } from "../../support/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const log = started("run-a", "PB-2511", MADE).finish().events;
 const beacon = demoSpec("Pear Beacon");
+const ownWash = { ...DAIRY_WASH, id: "own-wash", name: "Slower wash" };
+const friday = plannedBatch("friday", MADE);
 const vodka = CUPBOARD.slice(0, 1);
 
 async function fill(db: Database): Promise<void> {
   await appendEvents(db, "run-a", 0, log);
-  await writeSpecs(db, [beacon]);
-  await writeIngredients(db, vodka);
+  await writeTo(db, "specs", [beacon]);
+  await writeTo(db, "ingredients", vodka);
+  await writeTo(db, "procedures", [ownWash]);
+  await writeTo(db, "planned", [friday]);
 }
 
 async function backupOf(db: Database): Promise<Backup> {
@@ -40,8 +46,8 @@ test("a backup read on another phone brings everything over", async () => {
   const before = await everything(db);
   const backup = await backupOf(db);
   const there = await freshPhone();
-  expect(await compareBackup(there, backup)).toEqual({ fresh: log.length + 2, known: 0 });
-  expect(await importBackup(there, backup)).toBe(log.length + 2);
+  expect(await compareBackup(there, backup)).toEqual({ fresh: log.length + 4, known: 0 });
+  expect(await importBackup(there, backup)).toBe(log.length + 4);
   expect(await everything(there)).toEqual(before);
 });
 
@@ -49,7 +55,7 @@ test("bringing it in twice changes nothing", async () => {
   await fill(db);
   const backup = await backupOf(db);
   const before = await everything(db);
-  expect(await compareBackup(db, backup)).toEqual({ fresh: 0, known: log.length + 2 });
+  expect(await compareBackup(db, backup)).toEqual({ fresh: 0, known: log.length + 4 });
   expect(await importBackup(db, backup)).toBe(0);
   expect(await everything(db)).toEqual(before);
 });
@@ -58,16 +64,23 @@ test("a backup adds what is missing and overwrites nothing", async () => {
   await fill(db);
   const backup = await backupOf(db);
   const there = await freshPhone();
-  await writeSpecs(there, [{ ...beacon, notes: "changed here" }]);
+  await writeTo(there, "specs", [{ ...beacon, notes: "changed here" }]);
   await appendEvents(there, "run-a", 0, log.slice(0, 2));
-  expect(await compareBackup(there, backup)).toEqual({ fresh: log.length - 1, known: 3 });
-  expect(await importBackup(there, backup)).toBe(log.length - 1);
+  expect(await compareBackup(there, backup)).toEqual({ fresh: log.length + 1, known: 3 });
+  expect(await importBackup(there, backup)).toBe(log.length + 1);
   expect((await there.getAll("specs")).at(0)).toMatchObject({ notes: "changed here" });
   expect((await readLog(there)).events).toHaveLength(log.length);
 });
 
 test("a record that stands twice in the file is added once", async () => {
-  const twice = { events: [...log, ...log], specs: [], ingredients: [], unreadLines: [] };
+  const twice = {
+    events: [...log, ...log],
+    specs: [],
+    ingredients: [],
+    procedures: [],
+    planned: [],
+    unreadLines: [],
+  };
   expect(await compareBackup(db, twice)).toEqual({ fresh: log.length, known: 0 });
   expect(await importBackup(db, twice)).toBe(log.length);
 });
@@ -88,11 +101,18 @@ test("a write that the phone breaks off adds nothing at all", async () => {
   });
   await expect(importBackup(there, backup)).rejects.toThrow();
   full.mockRestore();
-  expect(await everything(there)).toEqual([[], [], [], []]);
+  expect(await everything(there)).toEqual([[], [], [], [], [], []]);
 });
 
 test("a backup of an empty phone is a backup", async () => {
-  expect(await backupOf(db)).toEqual({ events: [], specs: [], ingredients: [], unreadLines: [] });
+  expect(await backupOf(db)).toEqual({
+    events: [],
+    specs: [],
+    ingredients: [],
+    procedures: [],
+    planned: [],
+    unreadLines: [],
+  });
 });
 
 test("adding asks once to be flushed to disk", async () => {
@@ -102,7 +122,11 @@ test("adding asks once to be flushed to disk", async () => {
   const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
   await importBackup(there, backup);
   expect(asked.mock.calls).toEqual([
-    [["events", "specs", "ingredients"], "readwrite", { durability: "strict" }],
+    [
+      ["events", "specs", "ingredients", "procedures", "planned"],
+      "readwrite",
+      { durability: "strict" },
+    ],
   ]);
   asked.mockRestore();
 });
@@ -111,7 +135,7 @@ const changed = (text: string, from: string, to: string) => {
   if (!text.includes(from)) throw new RangeError(`the backup does not hold ${from}`);
   return text.replace(from, to);
 };
-const lines = log.length + 2;
+const lines = log.length + 4;
 
 test.each<[string, (text: string) => string, string, object]>([
   ["an empty file", () => "", "backup-not-ours", {}],

@@ -1,8 +1,10 @@
 import { beforeEach, expect, test, vi } from "vitest";
-import { readBooks, removeSpec, writeIngredients, writeSpecs } from "../../../app/storage/books.ts";
+import { readBooks, removeFrom, writeTo } from "../../../app/storage/books.ts";
 import type { Database } from "../../../app/storage/database.ts";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { freshPhone } from "../../support/phone-storage.ts";
+import { plannedBatch } from "../../support/planned-batch.ts";
 import { demoSpec } from "../../support/play-run.ts";
 
 const beacon = demoSpec("Pear Beacon");
@@ -15,9 +17,9 @@ beforeEach(async () => {
 });
 
 test("saved specs and ingredients read back; saving again replaces", async () => {
-  await writeSpecs(db, [beacon, slush]);
-  await writeIngredients(db, some);
-  await writeSpecs(db, [{ ...beacon, version: 2 }]);
+  await writeTo(db, "specs", [beacon, slush]);
+  await writeTo(db, "ingredients", some);
+  await writeTo(db, "specs", [{ ...beacon, version: 2 }]);
   const books = await readBooks(db);
   expect(books.unread).toBe(0);
   expect(books.specs).toHaveLength(2);
@@ -26,25 +28,41 @@ test("saved specs and ingredients read back; saving again replaces", async () =>
 });
 
 test("a removed spec is gone, the others stay", async () => {
-  await writeSpecs(db, [beacon, slush]);
-  await removeSpec(db, beacon.id);
+  await writeTo(db, "specs", [beacon, slush]);
+  await removeFrom(db, "specs", beacon.id);
   expect((await readBooks(db)).specs).toEqual([slush]);
 });
 
+test("procedures and planned batches read back as saved", async () => {
+  await writeTo(db, "procedures", [{ ...DAIRY_WASH, id: "own", name: "Slower wash" }]);
+  await writeTo(db, "planned", [plannedBatch("friday", 1_000_000)]);
+  const { procedures, planned } = await readBooks(db);
+  expect(procedures).toEqual([{ ...DAIRY_WASH, id: "own", name: "Slower wash" }]);
+  expect(planned).toEqual([plannedBatch("friday", 1_000_000)]);
+  await removeFrom(db, "planned", "friday");
+  expect((await readBooks(db)).planned).toEqual([]);
+});
+
 test("records that this version cannot read stay and are counted", async () => {
-  await writeSpecs(db, [beacon]);
+  await writeTo(db, "specs", [beacon]);
   const odd = { id: "odd", name: "", future: true };
   await db.put("specs", odd);
   await db.put("ingredients", odd);
-  expect(await readBooks(db)).toEqual({ specs: [beacon], ingredients: [], unread: 2 });
+  expect(await readBooks(db)).toEqual({
+    specs: [beacon],
+    ingredients: [],
+    procedures: [],
+    planned: [],
+    unread: 2,
+  });
   expect(await db.get("specs", "odd")).toEqual(odd);
 });
 
 test("every write asks to be flushed to disk", async () => {
   const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
-  await writeSpecs(db, [beacon]);
-  await removeSpec(db, beacon.id);
-  await writeIngredients(db, some);
+  await writeTo(db, "specs", [beacon]);
+  await removeFrom(db, "specs", beacon.id);
+  await writeTo(db, "ingredients", some);
   expect(asked.mock.calls.map(([, mode, options]) => [mode, options])).toEqual(
     Array(3).fill(["readwrite", { durability: "strict" }]),
   );

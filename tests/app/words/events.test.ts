@@ -83,6 +83,7 @@ const TIMED: readonly (readonly [RunEvent, RegExp])[] = [
     { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "phone-clock" },
     /^The wait until \d\d:\d\d is also set in the phone's clock$/,
   ],
+  [{ ...stamp, type: "ready.set", by: MADE }, /^To be ready \w{3}.*, \d\d:\d\d$/],
   [
     { ...stamp, type: "due.moved", visit, dueAt: MADE },
     /^<curdle#1> is now due \w{3}.* \d\d:\d\d$/,

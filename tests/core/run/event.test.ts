@@ -64,6 +64,7 @@ const DRAFTS: { readonly [Type in Draft["type"]]: Extract<Draft, { type: Type }>
   "run.abandoned": { type: "run.abandoned", reason: "dropped" },
   "run.paused": { type: "run.paused" },
   "run.resumed": { type: "run.resumed" },
+  "ready.set": { type: "ready.set", by: 1_000_600_000_000 },
   "vessel.moved": { type: "vessel.moved", to: "fridge" },
   "hands.changed": { type: "hands.changed", initials: "AB" },
   "lot.noted": {

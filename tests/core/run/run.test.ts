@@ -132,3 +132,32 @@ test("a visit's round is read from its key", () => {
   expect(roundOf({ key: "pour#1" })).toBe(1);
   expect(roundOf({ key: "re-pour#12" })).toBe(12);
 });
+
+const FRIDAY = 1_764_345_600_000;
+const HOUR = 3_600_000;
+
+function promised(readyBy?: number): TestBench {
+  const bench = new TestBench();
+  bench.start(planOf(), readyBy);
+  return bench;
+}
+
+test("a run that was planned for a moment knows it; another does not", () => {
+  expect(promised(FRIDAY).run?.readyBy).toBe(FRIDAY);
+  expect(promised().run?.readyBy).toBeUndefined();
+});
+
+test("it can be set anew, and that taken back", () => {
+  const bench = promised(FRIDAY);
+  expect(bench.order({ type: "set-ready", by: FRIDAY + HOUR })).toBeUndefined();
+  expect(bench.run?.readyBy).toBe(FRIDAY + HOUR);
+  expect(bench.order({ type: "undo", act: bench.lastAct })).toBeUndefined();
+  expect(bench.run?.readyBy).toBe(FRIDAY);
+  expect(foldRun(bench.events.toReversed())?.readyBy).toBe(FRIDAY);
+});
+
+test.each([Number.NaN, -1, 0.5])("a moment of %s is refused", (by) => {
+  const bench = promised(FRIDAY);
+  expect(bench.order({ type: "set-ready", by })).toBe("order-does-not-fit");
+  expect(bench.run?.readyBy).toBe(FRIDAY);
+});
