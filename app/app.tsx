@@ -1,12 +1,9 @@
-import type { ComponentType } from "preact";
-import { useEffect, useState } from "preact/hooks";
-import type { AlarmKind } from "./alarm/alarm.ts";
-import { askToNotify, notifyState } from "./alarm/notify.ts";
+import type { AlarmKind } from "../core/run/alarm.ts";
+import { later } from "./later.tsx";
 import { routes } from "./routes.ts";
-import { AlarmSheet } from "./screens/alarm-sheet.tsx";
 import { BenchScreen } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
-import { address, opening } from "./state.ts";
+import { address, clockMoved, opening, ringing } from "./state.ts";
 import type { UpdateOutcome } from "./update.ts";
 import { say } from "./words/say.ts";
 import "./app.css";
@@ -14,28 +11,6 @@ import "./app.css";
 interface AppProps {
   readonly onSound: (kind: AlarmKind) => void;
   readonly onUpdate: () => Promise<UpdateOutcome>;
-}
-
-/** A screen that is fetched when it is first shown; the worker has stored it long before. */
-function later<Props>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
-  let loaded: ComponentType<Props> | undefined;
-  return function Later(props) {
-    const [state, setState] = useState<"loading" | "loaded" | "failed">("loading");
-    useEffect(() => {
-      if (loaded !== undefined) return;
-      load().then(
-        (screen) => {
-          loaded = screen;
-          setState("loaded");
-        },
-        () => setState("failed"),
-      );
-    }, []);
-    const Screen = loaded;
-    if (Screen !== undefined) return <Screen {...props} />;
-    if (state === "failed") return <p class="app-say">{say.places.partMissing}</p>;
-    return <p class="app-say">{say.places.loading}</p>;
-  };
 }
 
 const RunScreen = later(async () => (await import("./screens/run.tsx")).RunScreen);
@@ -47,12 +22,35 @@ const IngredientScreen = later(
   async () => (await import("./screens/ingredient.tsx")).IngredientScreen,
 );
 const SumsScreen = later(async () => (await import("./screens/sums.tsx")).SumsScreen);
+const ProceduresScreen = later(
+  async () => (await import("./screens/procedures.tsx")).ProceduresScreen,
+);
+const ProcedureScreen = later(
+  async () => (await import("./screens/procedure.tsx")).ProcedureScreen,
+);
+const DaysScreen = later(async () => (await import("./screens/days.tsx")).DaysScreen);
 const ShelfScreen = later(async () => (await import("./screens/shelf.tsx")).ShelfScreen);
 const LabelScreen = later(async () => (await import("./screens/label.tsx")).LabelScreen);
 const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).LogbookScreen);
 const BatchScreen = later(async () => (await import("./screens/batch.tsx")).BatchScreen);
 const SheetScreen = later(async () => (await import("./screens/sheet.tsx")).SheetScreen);
-const KitScreen = later(async () => (await import("./screens/kit.tsx")).KitScreen);
+const KitScreen = later(async () => {
+  const [kit, notify] = await Promise.all([
+    import("./screens/kit.tsx"),
+    import("./alarm/notify.ts"),
+  ]);
+  return ({ onSound, onUpdate }: AppProps) => (
+    <kit.KitScreen
+      onSoundCheck={() => onSound("do")}
+      onUpdate={onUpdate}
+      notices={notify.notifyState()}
+      onAskNotices={notify.askToNotify}
+    />
+  );
+});
+const AlarmSheet = later(async () => (await import("./screens/alarm-sheet.tsx")).AlarmSheet);
+const DimScreen = later(async () => (await import("./screens/dim.tsx")).DimScreen);
+const VesselScreen = later(async () => (await import("./screens/vessel.tsx")).VesselScreen);
 
 interface Route {
   readonly place: string;
@@ -73,9 +71,14 @@ const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
   "": "bench",
   bench: "bench",
   run: "bench",
+  vessel: "bench",
+  dim: "bench",
+  days: "bench",
   specs: "specs",
   spec: "specs",
   plan: "specs",
+  procedures: "specs",
+  procedure: "specs",
   cupboard: "specs",
   ingredient: "specs",
   sums: "specs",
@@ -105,12 +108,18 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
       return <BenchScreen />;
     case "run":
       return <RunScreen key={id} id={id} />;
+    case "days":
+      return <DaysScreen />;
     case "specs":
       return <SpecsScreen />;
     case "spec":
       return <SpecScreen key={id} id={id} />;
     case "plan":
       return <PlanScreen key={id} id={id} />;
+    case "procedures":
+      return <ProceduresScreen />;
+    case "procedure":
+      return <ProcedureScreen key={id} id={id} />;
     case "cupboard":
       return <CupboardScreen />;
     case "ingredient":
@@ -121,6 +130,10 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
       return <ShelfScreen />;
     case "label":
       return <LabelScreen key={id} id={id} />;
+    case "vessel":
+      return <VesselScreen key={id} id={id} />;
+    case "dim":
+      return <DimScreen key={id} id={id} />;
     case "logbook":
       return <LogbookScreen />;
     case "sheet":
@@ -128,14 +141,7 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
     case "batch":
       return <BatchScreen key={id} id={id} />;
     case "kit":
-      return (
-        <KitScreen
-          onSoundCheck={() => app.onSound("do")}
-          onUpdate={app.onUpdate}
-          notices={notifyState()}
-          onAskNotices={askToNotify}
-        />
-      );
+      return <KitScreen {...app} />;
     default:
       return <p class="app-say">{say.places.lost}</p>;
   }
@@ -176,7 +182,7 @@ export function App(props: AppProps) {
       </div>
       <Notices onUpdate={props.onUpdate} />
       <Places route={route} />
-      {open.type === "ready" && <AlarmSheet />}
+      {(ringing.value !== undefined || clockMoved.value !== undefined) && <AlarmSheet />}
     </>
   );
 }

@@ -1,17 +1,21 @@
 import { effect } from "@preact/signals";
 import { stepOf } from "../core/method/procedure.ts";
-import { alarmsOf } from "../core/run/alarm.ts";
-import { openVisit } from "../core/run/run.ts";
-import type { Alarm, AlarmKind, Ringing } from "./alarm/alarm.ts";
+import { type AlarmKind, alarmsOf } from "../core/run/alarm.ts";
+import type { OtherWatch } from "../core/run/event.ts";
+import { handOverOf } from "../core/run/hand-over.ts";
+import { type Alarm, keyOf, type Ringing } from "./alarm/alarm.ts";
 import { awakeHost, type KeepAwake, keepAwake } from "./alarm/keep-awake.ts";
 import { clearNotices, notifyAlarm } from "./alarm/notify.ts";
 import { Ringer, soundHost } from "./alarm/ring.ts";
 import { alarmStatus as statusOf } from "./alarm/status.ts";
 import { type Watcher, watchAlarms } from "./alarm/watcher.ts";
 import type { Clock } from "./clock.ts";
+import { showBadge } from "./device/badge.ts";
+import { hushSpeech, primeSpeech, sayAloud } from "./device/speech.ts";
 import { stopVibrating, vibrate } from "./device/vibrate.ts";
 import { routes } from "./routes.ts";
 import { alarmStatus, now, openRuns, ringing, settings } from "./state.ts";
+import { duration } from "./words/format.ts";
 import { say } from "./words/say.ts";
 import { stepTitle } from "./words/step-title.ts";
 
@@ -21,51 +25,42 @@ export interface Bell {
   readonly sound: (kind: AlarmKind) => void;
 }
 
-const SHAKE = [400, 200, 400] as const;
+/** How often the step is said while it rings, ms. Judgement. */
+const SAY_EVERY = 15_000;
 
 /** Every alarm not yet heard, as the bell reads it. */
 function alarms(): readonly Alarm[] {
   return openRuns.value.flatMap((run) =>
-    alarmsOf(run).map(({ visit, kind, dueAt }) => {
-      const step = run.visits.find((one) => one.key === visit)?.step ?? visit;
+    alarmsOf(run).map((due) => {
+      const step = run.visits.find((one) => one.key === due.visit)?.step ?? due.visit;
       const verb = stepTitle(stepOf(run.procedure, step));
-      const key = `${run.id}/${visit}/${dueAt}`;
-      return { key, kind, dueAt, label: `${run.plan.spec.name}: ${verb}` };
+      return { ...due, label: `${run.plan.spec.name}: ${verb}` };
     }),
   );
 }
 
-/** Somebody said that the phone's own clock is set for every wait now running. */
-function allInPhoneClock(): boolean {
-  const waiting = openRuns.value.flatMap((run) => {
-    const [alarm] = alarmsOf(run);
-    return alarm === undefined ? [] : [{ alarm, handed: openVisit(run)?.handed }];
+/** For each wait now running, what else watches it. */
+const otherWatches = (): readonly (readonly OtherWatch[])[] =>
+  openRuns.value.flatMap((run) => {
+    const handed = handOverOf(run);
+    return handed === undefined ? [] : [handed.told.map(({ to }) => to)];
   });
-  return (
-    waiting.length > 0 &&
-    waiting.every(({ alarm, handed }) => {
-      return handed?.to === "phone-clock" && handed.dueAt === alarm.dueAt;
-    })
-  );
-}
 
-async function noticeAway(first: Ringing): Promise<void> {
+async function noticeAway({ alarms: [first] }: Ringing): Promise<void> {
   const worker = await navigator.serviceWorker?.getRegistration();
-  const [alarm] = first.alarms;
-  if (worker === undefined || alarm === undefined) return;
-  const address = routes.run(alarm.key.split("/")[0] ?? "");
+  if (worker === undefined || first === undefined) return;
   await notifyAlarm(worker, {
-    key: alarm.key,
-    title: alarm.label,
+    key: keyOf(first),
+    title: first.label,
     body: say.alarm.dueNow,
-    address,
+    address: routes.run(first.runId),
   });
 }
 
 async function clearNotice(was: Ringing | undefined): Promise<void> {
   const worker = await navigator.serviceWorker?.getRegistration();
   if (worker === undefined || was === undefined) return;
-  for (const alarm of was.alarms) await clearNotices(worker, alarm.key);
+  for (const alarm of was.alarms) await clearNotices(worker, keyOf(alarm));
 }
 
 const hidden = (): boolean => document.visibilityState === "hidden";
@@ -78,37 +73,57 @@ function tellStatus(ringer: Ringer, awake: KeepAwake): void {
     sound: ringer.soundState(),
     awake: awake.state(),
     heardAgo: soundHeardAt === 0 ? null : now.value - soundHeardAt,
-    inPhoneClock: allInPhoneClock(),
+    waits: otherWatches(),
   });
 }
 
-/** What rings, shakes and shows while something is due. */
-const watchWith = (clock: Clock, ringer: Ringer): Watcher =>
-  watchAlarms({
+/** The most pressing step in words, now and then while it rings, where the house wants it said. */
+function speaker(clock: Clock): (due: Ringing) => void {
+  let saidAt = Number.NEGATIVE_INFINITY;
+  return ({ alarms: [first] }) => {
+    const at = clock.mono();
+    if (first === undefined || !settings.value.speak || at - saidAt < SAY_EVERY) return;
+    const late = first.lateBy < 1500 ? say.alarm.dueNow : say.alarm.lateBy(duration(first.lateBy));
+    if (sayAloud(`${first.label}, ${late}`)) saidAt = at;
+  };
+}
+
+/** What rings, shakes, speaks and shows while something is due. */
+function watchWith(clock: Clock, ringer: Ringer): Watcher {
+  const speak = speaker(clock);
+  const show = (due: Ringing) => {
+    ringing.value = due;
+    vibrate(due.kind);
+    speak(due);
+  };
+  return watchAlarms({
     clock,
     alarms,
     onRing: (due) => {
-      ringing.value = due;
       ringer.startRinging(due.kind);
-      vibrate(SHAKE);
+      show(due);
+      showBadge(due.alarms.length);
       if (hidden()) void noticeAway(due);
     },
-    onStill: (due) => {
-      ringing.value = due;
-      vibrate(SHAKE);
-    },
+    onStill: show,
     onStop: () => {
       void clearNotice(ringing.value);
       ringing.value = undefined;
       ringer.stopRinging();
       stopVibrating();
+      hushSpeech();
+      showBadge(0);
     },
   });
+}
 
 /** The tap that starts a step opens the speaker: browsers allow sound only from inside one. */
 function unlockByHand(ringer: Ringer): void {
+  let primed = false;
   const unlock = () => {
-    if (openRuns.value.length > 0 && ringer.soundState() !== "running") ringer.prepareSound();
+    if (openRuns.value.length === 0) return;
+    if (ringer.soundState() !== "running") ringer.prepareSound();
+    if (!primed && settings.value.speak) primed = primeSpeech();
   };
   for (const kind of ["pointerup", "keydown", "click"] as const) {
     document.addEventListener(kind, unlock, { capture: true });
@@ -125,8 +140,13 @@ export function hangBell(clock: Clock): Bell {
   const awake = keepAwake(awakeHost(() => tell()));
   const watcher = watchWith(clock, ringer);
   unlockByHand(ringer);
+  // What the icon still shows from before: the first look after the log is read knows better.
+  showBadge(0);
   document.addEventListener("visibilitychange", () => {
+    const rang = ringing.value;
     if (!hidden()) ringer.reviveSound();
+    // What rings already and is left is not heard any more.
+    else if (rang !== undefined) void noticeAway(rang);
     watcher.look();
     tell();
   });

@@ -6,9 +6,12 @@ export interface Clock {
   readonly mono: () => number;
   /** Calls back every so many ms until stopped. No code may assume a call came on time. */
   readonly every: (ms: number, call: () => void) => () => void;
-  /** Calls back once after so many ms unless stopped. */
+  /** Calls back once after so many ms, however many, unless stopped. */
   readonly after: (ms: number, call: () => void) => () => void;
 }
+
+/** A browser's timer set for longer goes off at once: 2^31 - 1 ms, not quite 25 days. */
+const LONGEST_TIMER = 2_147_483_647;
 
 /** The phone's own clock. */
 export const phoneClock: Clock = {
@@ -19,7 +22,12 @@ export const phoneClock: Clock = {
     return () => clearInterval(timer);
   },
   after: (ms, call) => {
-    const timer = setTimeout(call, ms);
+    let timer: ReturnType<typeof setTimeout>;
+    const wait = (left: number) => {
+      const now = Math.min(left, LONGEST_TIMER);
+      timer = setTimeout(() => (left > now ? wait(left - now) : call()), now);
+    };
+    wait(ms);
     return () => clearTimeout(timer);
   },
 };

@@ -37,3 +37,10 @@ export const localOf: LocalOf = (ms, zone) => {
 
 /** The zone this phone is set to. */
 export const phoneZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** What the clock on the wall is ahead of UTC at a moment, ms, but for whole days. */
+export function wallAhead(at: number): number {
+  const { hour, minute } = localOf(at, phoneZone());
+  const intoDay = Math.floor((at % 86_400_000) / 60_000);
+  return (hour * 60 + minute - intoDay) * 60_000;
+}

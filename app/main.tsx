@@ -4,13 +4,13 @@ import "./style/base.css";
 import { effect } from "@preact/signals";
 import { render } from "preact";
 import { config } from "zod/mini";
-import { type ClockSample, clockJump } from "./alarm/clock-jump.ts";
+import type { AlarmStatus } from "./alarm/status.ts";
 import { App } from "./app.tsx";
-import { hangBell } from "./bell.ts";
+import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import { openDesk, readAgain } from "./commands.ts";
 import { guardLinks } from "./parts/link-guard.ts";
-import { address, clockMoved, notice, now, opening, settings, updateWaiting } from "./state.ts";
+import { address, alarmStatus, notice, now, opening, settings, updateWaiting } from "./state.ts";
 import { openDatabase } from "./storage/database.ts";
 import { deviceId } from "./storage/settings.ts";
 import { say } from "./words/say.ts";
@@ -21,30 +21,52 @@ config({ jitless: true });
 const TICK = 1000;
 const HOUR = 3_600_000;
 const CHANNEL = "second-pour";
+const TRY_AGAIN = 5000;
+const NO_BELL: AlarmStatus = {
+  layer: "nothing",
+  code: "no-bell",
+  missing: ["no-bell"],
+  ifLeft: "nothing",
+};
 
 const newId = (): string => crypto.randomUUID();
 const whyNot = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** Redraws once a second, and whenever the page comes back into sight. */
 function keepTime(clock: Clock): void {
-  let visible = document.visibilityState === "visible";
-  let before: ClockSample = { wall: clock.now(), mono: clock.mono(), visible };
   const tick = () => {
-    const sample = { wall: clock.now(), mono: clock.mono(), visible };
-    const jump = clockJump(before, sample);
-    if (jump !== null) clockMoved.value = Math.round(jump);
-    before = sample;
-    visible = document.visibilityState === "visible";
-    now.value = sample.wall;
+    now.value = clock.now();
     const shown = notice.value;
-    if (shown !== undefined && shown.until <= sample.wall) notice.value = undefined;
+    if (shown !== undefined && shown.until <= now.value) notice.value = undefined;
   };
   tick();
   clock.every(TICK, tick);
-  document.addEventListener("visibilitychange", () => {
-    visible = false;
-    tick();
-  });
+  document.addEventListener("visibilitychange", tick);
+}
+
+/**
+ * What rings, and what watches the phone's clock: fetched once the first screen stands. Until they
+ * are there nothing rings; where they cannot be fetched the status line says so, and it tries again.
+ */
+function hangBell(clock: Clock, onHung: (bell: Bell) => void): void {
+  const parts = () =>
+    Promise.all([
+      import("./bell.ts"),
+      import("./time-watch.ts"),
+      import("./screens/alarm-sheet.tsx"),
+    ]);
+  const hang = () =>
+    void parts().then(
+      ([bell, time]) => {
+        onHung(bell.hangBell(clock));
+        time.watchTime(clock);
+      },
+      () => {
+        alarmStatus.value = NO_BELL;
+        clock.after(TRY_AGAIN, hang);
+      },
+    );
+  hang();
 }
 
 function followAddress(): void {
@@ -55,11 +77,15 @@ function followAddress(): void {
   read();
 }
 
-function followTheme(): void {
+/** What the style sheets must know of the house's choices. */
+function followChoices(): void {
+  const root = document.documentElement;
   effect(() => {
-    const { theme } = settings.value;
-    if (theme === "auto") delete document.documentElement.dataset.theme;
-    else document.documentElement.dataset.theme = theme;
+    const { theme, hand, glove } = settings.value;
+    if (theme === "auto") delete root.dataset.theme;
+    else root.dataset.theme = theme;
+    root.dataset.hand = hand;
+    root.toggleAttribute("data-glove", glove);
   });
 }
 
@@ -89,16 +115,19 @@ async function start(clock: Clock): Promise<void> {
   document.documentElement.dataset.version = __APP_VERSION__;
   keepTime(clock);
   followAddress();
-  followTheme();
+  followChoices();
   guardLinks();
-  const bell = hangBell(clock);
+  let bell: Bell | undefined;
+  hangBell(clock, (hung) => {
+    bell = hung;
+  });
   const pause = (ms: number) => new Promise<void>((resolve) => void clock.after(ms, resolve));
   // Nothing on the first screen needs the worker: it is fetched once that screen stands.
   const updates = () => import("./update.ts");
   const onUpdate = async () => (await updates()).applyUpdate(pause);
   const root = document.getElementById("app");
   if (root !== null) {
-    render(<App onSound={bell.sound} onUpdate={onUpdate} />, root);
+    render(<App onSound={(kind) => bell?.sound(kind)} onUpdate={onUpdate} />, root);
   }
   await openStorage(clock);
   const { watchForUpdate } = await updates();

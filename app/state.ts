@@ -47,8 +47,21 @@ export const settings = signal<Settings>(DEFAULT_SETTINGS);
 export const alarmStatus = signal<AlarmStatus | undefined>(undefined);
 /** What rings now. */
 export const ringing = signal<Ringing | undefined>(undefined);
-/** The phone's clock was moved by so many ms while the page was in sight. */
-export const clockMoved = signal<number | undefined>(undefined);
+/** By how much the phone's clock was moved, and how that is known. */
+export interface ClockMoved {
+  readonly byMs: number;
+  /** `away`: it went back while nobody looked, by this much at least. */
+  readonly seen: "here" | "away";
+}
+
+/** What the person has to be asked about the phone's clock. */
+export const clockMoved = signal<ClockMoved | undefined>(undefined);
+/** What is known of the hands; `dry-now` where everything was asked back for this step. */
+export type WetHands =
+  | { readonly type: "dry" | "dry-now" | "wet" }
+  | { readonly type: "asked"; readonly until: number };
+
+export const wetHands = signal<WetHands>({ type: "dry" });
 export const updateWaiting = signal(false);
 /** Entries of the database that this version could not read. */
 export const unread = signal(0);

@@ -1,8 +1,17 @@
 import { appWindows } from "./windows.ts";
 
-/** Brings the app to the front; the page itself then rings what is due. */
-export async function comeBack(worker: ServiceWorkerGlobalScope): Promise<void> {
+/** The part of an address after the #, from what a notice carries; nothing where it carries none. */
+function placeOf(data: unknown): string {
+  const address: unknown = typeof data === "object" && data && Reflect.get(data, "address");
+  return typeof address === "string" && address.startsWith("#/") ? address : "";
+}
+
+/**
+ * Brings the app to the front; the page itself then rings what is due, over whatever it shows. A
+ * page that has to be opened begins at the batch that the notice spoke of.
+ */
+export async function comeBack(worker: ServiceWorkerGlobalScope, data: unknown): Promise<void> {
   const [open] = await appWindows(worker);
   if (open) await open.focus();
-  else await worker.clients.openWindow(worker.registration.scope);
+  else await worker.clients.openWindow(worker.registration.scope + placeOf(data));
 }

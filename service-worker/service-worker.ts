@@ -5,14 +5,23 @@ import {
   precacheAndRoute,
 } from "workbox-precaching";
 import { NavigationRoute, registerRoute } from "workbox-routing";
+import { isDueFile } from "../core/board/calendar/due-file.ts";
+import { dueFile } from "./due-file.ts";
 import type { PageMessage, WorkerReport } from "./messages.ts";
 import { comeBack } from "./notification.ts";
 import { appWindows } from "./windows.ts";
 
 declare const self: ServiceWorkerGlobalScope;
 
+const appPath = new URL(self.registration.scope).pathname;
+
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
+// Asked before what answers every other address with the app itself.
+registerRoute(
+  ({ url, sameOrigin }) => sameOrigin && isDueFile(url.pathname, appPath),
+  ({ url }) => dueFile(url),
+);
 registerRoute(new NavigationRoute(createHandlerBoundToURL("index.html")));
 
 // The first page is claimed so that a newer worker waits for it too, instead of taking over
@@ -38,5 +47,5 @@ self.addEventListener("message", (event) => {
 
 self.addEventListener("notificationclick", (event) => {
   event.notification.close();
-  event.waitUntil(comeBack(self));
+  event.waitUntil(comeBack(self, event.notification.data));
 });

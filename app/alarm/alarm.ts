@@ -1,12 +1,7 @@
-/** What an alarm asks for: hands at once, a look, or nothing but knowing that it is finished. */
-export type AlarmKind = "do" | "look" | "done";
+import type { AlarmKind, Alarm as Due } from "../../core/run/alarm.ts";
 
-/** Something that is due at a moment. Derived from the log, never stored. */
-export interface Alarm {
-  readonly key: string;
-  readonly kind: AlarmKind;
-  /** Epoch ms. */
-  readonly dueAt: number;
+/** Something that is due at a moment, with what it says. Derived from the log, never stored. */
+export interface Alarm extends Due {
   readonly label: string;
 }
 
@@ -19,9 +14,13 @@ export interface Ringing {
 /** The most pressing first. */
 const BY_URGENCY: readonly AlarmKind[] = ["do", "look", "done"];
 
+/** What tells one alarm from another: a due time that moved is another one. */
+export const keyOf = ({ runId, visit, dueAt }: Due): string =>
+  JSON.stringify([runId, visit, dueAt]);
+
 /** What should ring at `now`; null when nothing is due. An alarm given twice rings once. */
 export function ringingAt(alarms: readonly Alarm[], now: number): Ringing | null {
-  const due = [...new Map(alarms.map((alarm) => [alarm.key, alarm])).values()]
+  const due = [...new Map(alarms.map((alarm) => [keyOf(alarm), alarm])).values()]
     .filter((alarm) => alarm.dueAt <= now)
     .sort((a, b) => a.dueAt - b.dueAt)
     .map((alarm) => ({ ...alarm, lateBy: now - alarm.dueAt }));

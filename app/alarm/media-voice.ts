@@ -1,20 +1,28 @@
-import type { AlarmKind } from "./alarm.ts";
-import { soundOf } from "./sound-shape.ts";
+import type { AlarmKind } from "../../core/run/alarm.ts";
+import { risingOf, soundOf } from "./sound-shape.ts";
 import type { Voice } from "./voice.ts";
 import { wavOf } from "./wav.ts";
 
 /** High enough for the top partial of every sound (below 3 kHz), small enough to make in a tap. */
 const RATE = 16_000;
 
-/** A voice on an <audio> element: no rise, for a phone may not let a page set the volume. */
+/** Which recording of a sound: one round, or rounds that rise. */
+type Take = "round" | "rising";
+
+/**
+ * A voice on an <audio> element. A phone may not let a page set its volume, so the rise is in what
+ * it plays: a recording that rises, then the sound at full strength for as long as it takes.
+ */
 export class MediaVoice implements Voice {
   readonly #element = new Audio();
-  readonly #addresses = new Map<AlarmKind, string>();
+  readonly #addresses = new Map<string, string>();
   readonly #onChange: () => void;
   #allowed = false;
+  #afterwards = () => {};
 
   constructor(onChange: () => void) {
     this.#onChange = onChange;
+    this.#element.addEventListener("ended", () => this.#afterwards());
   }
 
   state() {
@@ -29,37 +37,40 @@ export class MediaVoice implements Voice {
     if (this.#allowed) return;
     // Played once without sound inside a tap, the element may sound later without one.
     this.#element.muted = true;
-    this.#play("done", false, () => {
+    this.#play("done", "round", false, () => {
       if (this.#element.muted) this.#element.pause();
     });
   }
 
   loop(kind: AlarmKind) {
     this.#element.muted = false;
-    this.#play(kind, true);
+    this.#play(kind, "rising", false);
+    this.#afterwards = () => this.#play(kind, "round", true);
   }
 
   once(kind: AlarmKind) {
     this.#element.muted = false;
-    this.#play(kind, false);
+    this.#play(kind, "round", false);
   }
 
   hush() {
+    this.#afterwards = () => {};
     this.#element.pause();
   }
 
   rest() {
-    this.#element.pause();
+    this.hush();
   }
 
   close() {
-    this.#element.pause();
+    this.hush();
     for (const address of this.#addresses.values()) URL.revokeObjectURL(address);
     this.#addresses.clear();
   }
 
-  #play(kind: AlarmKind, loop: boolean, then = () => {}) {
-    this.#element.src = this.#addressOf(kind);
+  #play(kind: AlarmKind, take: Take, loop: boolean, then = () => {}) {
+    this.#afterwards = () => {};
+    this.#element.src = this.#addressOf(kind, take);
     this.#element.loop = loop;
     this.#element.play().then(
       () => {
@@ -79,12 +90,14 @@ export class MediaVoice implements Voice {
     this.#onChange();
   }
 
-  #addressOf(kind: AlarmKind): string {
-    const known = this.#addresses.get(kind);
+  #addressOf(kind: AlarmKind, take: Take): string {
+    const name = `${kind} ${take}`;
+    const known = this.#addresses.get(name);
     if (known) return known;
-    const file = new Blob([wavOf(soundOf(kind, RATE), RATE)], { type: "audio/wav" });
+    const samples = take === "round" ? soundOf(kind, RATE) : risingOf(kind, RATE);
+    const file = new Blob([wavOf(samples, RATE)], { type: "audio/wav" });
     const address = URL.createObjectURL(file);
-    this.#addresses.set(kind, address);
+    this.#addresses.set(name, address);
     return address;
   }
 }

@@ -1,4 +1,4 @@
-import type { AlarmKind } from "./alarm.ts";
+import type { AlarmKind } from "../../core/run/alarm.ts";
 import { MediaVoice } from "./media-voice.ts";
 import type { Voice } from "./voice.ts";
 import { WebVoice } from "./web-voice.ts";
@@ -38,7 +38,8 @@ export class Ringer {
   /** Call inside a tap: opens the speaker, and makes a new voice where the old one is lost. */
   prepareSound(): void {
     this.#host.session?.("playback");
-    this.#renewWeb();
+    // Inside a tap a fresh voice may start, so one that the phone took away is not waited for.
+    this.#renewWeb(this.#web?.state() === "interrupted");
     this.#web?.wake();
     // While ringing, the sound itself is begun again inside the tap, and that opens the speaker.
     if (!this.#ringing) this.#media?.wake();
@@ -111,7 +112,8 @@ export class Ringer {
   /** Without a tap this works only where the phone trusts the page; `soundState` tells. */
   #start(): void {
     this.#renewWeb();
-    if (this.#web?.state() === "stopped") this.#web.wake();
+    const state = this.#web?.state();
+    if (state === "stopped" || state === "interrupted") this.#web?.wake();
   }
 
   #webRuns(): boolean {
@@ -135,8 +137,8 @@ export class Ringer {
     this.#host.onChange();
   }
 
-  #renewWeb(): void {
-    const alive = this.#web && this.#web.state() !== "dead" && !this.#stalled;
+  #renewWeb(taken = false): void {
+    const alive = this.#web && this.#web.state() !== "dead" && !this.#stalled && !taken;
     if (!this.#host.web || alive) return;
     if (this.#speaking === this.#web) this.#speaking = null;
     this.#web?.close();

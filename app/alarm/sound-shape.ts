@@ -1,4 +1,4 @@
-import type { AlarmKind } from "./alarm.ts";
+import type { AlarmKind } from "../../core/run/alarm.ts";
 
 /**
  * Our three sounds, computed here: struck glasses. Fundamentals and upper partials lie between
@@ -69,4 +69,25 @@ export function soundOf(kind: AlarmKind, rate: number): Float32Array<ArrayBuffer
     samples[i] = Math.tanh(DRIVE * sum) * end * 0.98;
   }
   return samples;
+}
+
+/** From a third to full strength in a quarter of a minute: heard at once, then not to be ignored. */
+export const FIRST_LEVEL = 0.3;
+/** Seconds. */
+export const RISE_FOR = 15;
+
+/**
+ * Rounds of a sound while it rises, for a voice that cannot change its level as it plays.
+ *
+ * @param rate - samples a second
+ * @returns whole rounds, the first that reach full strength among them
+ */
+export function risingOf(kind: AlarmKind, rate: number): Float32Array<ArrayBuffer> {
+  const round = soundOf(kind, rate);
+  const rising = new Float32Array(Math.ceil((RISE_FOR * rate) / round.length) * round.length);
+  for (let i = 0; i < rising.length; i++) {
+    const share = Math.min(1, i / (RISE_FOR * rate));
+    rising[i] = (round[i % round.length] ?? 0) * (FIRST_LEVEL + share * (1 - FIRST_LEVEL));
+  }
+  return rising;
 }

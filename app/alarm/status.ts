@@ -1,7 +1,8 @@
+import type { OtherWatch } from "../../core/run/event.ts";
 import type { AwakeState } from "./keep-awake.ts";
 import type { SoundState } from "./ring.ts";
 
-/** Everything the status line may be made of. */
+/** Everything the status line may be made of. A spoken step is not: nobody knows that it was heard. */
 export interface AlarmFacts {
   /** The page is in sight. */
   readonly visible: boolean;
@@ -9,12 +10,14 @@ export interface AlarmFacts {
   readonly awake: AwakeState;
   /** Ms since somebody said they heard this phone; null when nobody has. */
   readonly heardAgo: number | null;
-  /** Somebody held "it is set in the phone's clock" for every wait now running. */
-  readonly inPhoneClock: boolean;
+  /** For each wait now running, what else watches it, as somebody said. */
+  readonly waits: readonly (readonly OtherWatch[])[];
 }
 
 /** What stands between now and ringing here, the most telling first. */
 export type Missing =
+  /** The part that rings could not be fetched. */
+  | "no-bell"
   | "out-of-sight"
   | "no-sound"
   | "sound-blocked"
@@ -23,19 +26,28 @@ export type Missing =
   | "screen-lock-refused"
   | "screen-lock-absent";
 
-export type AlarmLayer = "rings-here" | "phone-clock" | "rings-on-return";
+/** What else watches every wait; `several` where it is not the same for all of them. */
+export type AlsoWatched = OtherWatch | "several" | "nothing";
+
+export type AlarmLayer = "rings-here" | "watched-elsewhere" | "rings-on-return" | "nothing";
 
 export interface AlarmStatus {
   /** The strongest layer that holds now. */
   readonly layer: AlarmLayer;
   /** Which sentence says so. */
-  readonly code: "rings-here" | "rings-here-and-phone-clock" | "phone-clock" | Missing;
+  readonly code:
+    | "rings-here"
+    | `rings-here-and-${Exclude<AlsoWatched, "nothing">}`
+    | "phone-clock"
+    | "person"
+    | "several"
+    | Missing;
   readonly missing: readonly Missing[];
-  /** What will ring if the page is left now. */
-  readonly ifLeft: "phone-clock" | "nothing";
+  /** What goes on watching if the page is left now. */
+  readonly ifLeft: AlsoWatched;
 }
 
-/** A sound check counts for one shift, ms. */
+/** A sound check counts for one shift, ms. Judgement. */
 const SOUND_CHECK_HOLDS = 12 * 60 * 60 * 1000;
 
 function missingSound({ sound, heardAgo }: AlarmFacts): readonly Missing[] {
@@ -58,16 +70,32 @@ function missingScreen({ awake }: AlarmFacts): readonly Missing[] {
   }
 }
 
+/** The surest first: a clock rings, a person comes, writing waits to be read. */
+const WATCHES: readonly OtherWatch[] = ["phone-clock", "person", "vessel"];
+
+function alsoWatched({ waits }: AlarmFacts): AlsoWatched {
+  if (waits.length === 0) return "nothing";
+  const ofAll = WATCHES.find((one) => waits.every((watches) => watches.includes(one)));
+  // Writing calls nobody: only where it is on every vessel can that be said of all.
+  const calls = waits.every((watches) => watches.some((one) => one !== "vessel"));
+  if (ofAll !== undefined && (ofAll !== "vessel" || !calls)) return ofAll;
+  return calls ? "several" : "nothing";
+}
+
 /** Which layer holds now, from facts only. It says that it rings here only when nothing is missing. */
 export function alarmStatus(facts: AlarmFacts): AlarmStatus {
   const sight: readonly Missing[] = facts.visible ? [] : ["out-of-sight"];
   const missing = [...sight, ...missingSound(facts), ...missingScreen(facts)];
-  const ifLeft = facts.inPhoneClock ? "phone-clock" : "nothing";
+  const ifLeft = alsoWatched(facts);
+  const rest = { missing, ifLeft };
   const [first] = missing;
   if (first === undefined) {
-    const code = facts.inPhoneClock ? "rings-here-and-phone-clock" : "rings-here";
-    return { layer: "rings-here", code, missing, ifLeft };
+    const code = ifLeft === "nothing" ? "rings-here" : (`rings-here-and-${ifLeft}` as const);
+    return { layer: "rings-here", code, ...rest };
   }
-  if (facts.inPhoneClock) return { layer: "phone-clock", code: "phone-clock", missing, ifLeft };
-  return { layer: "rings-on-return", code: first, missing, ifLeft };
+  // Writing on a vessel calls nobody, so what is missing here matters more.
+  if (ifLeft === "nothing" || ifLeft === "vessel") {
+    return { layer: "rings-on-return", code: first, ...rest };
+  }
+  return { layer: "watched-elsewhere", code: ifLeft, ...rest };
 }

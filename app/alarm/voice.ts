@@ -1,9 +1,12 @@
-import type { AlarmKind } from "./alarm.ts";
+import type { AlarmKind } from "../../core/run/alarm.ts";
 
 /** One way of making sound. `ring.ts` decides which one speaks. */
 export interface Voice {
-  /** `stopped`: a tap may start it. `dead`: it never will again. */
-  readonly state: () => "running" | "stopped" | "dead";
+  /**
+   * `stopped`: a tap may start it. `interrupted`: the phone took it away, for a call or another app;
+   * it may come back by itself, or never. `dead`: it never will again.
+   */
+  readonly state: () => "running" | "stopped" | "interrupted" | "dead";
   /** Seconds of sound it has played; stands still when the phone has silenced it. */
   readonly played: () => number;
   /** Tries to start it; surest inside a tap. */

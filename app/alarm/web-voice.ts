@@ -1,10 +1,6 @@
-import type { AlarmKind } from "./alarm.ts";
-import { soundOf } from "./sound-shape.ts";
+import type { AlarmKind } from "../../core/run/alarm.ts";
+import { FIRST_LEVEL, RISE_FOR, soundOf } from "./sound-shape.ts";
 import type { Voice } from "./voice.ts";
-
-/** From a third to full strength in a quarter of a minute: heard at once, then not to be ignored. */
-const FIRST_LEVEL = 0.3;
-const RISE_FOR = 15;
 
 /** A promise whose failing is already told by the context's state. */
 const quietly = (promise: Promise<void>) => promise.catch(() => undefined);
@@ -22,8 +18,17 @@ export class WebVoice implements Voice {
   }
 
   state() {
-    if (this.#context.state === "closed") return "dead";
-    return this.#context.state === "running" ? "running" : "stopped";
+    switch (this.#context.state) {
+      case "running":
+        return "running";
+      // Only iOS has it: a call, an alarm of the phone's own, another app.
+      case "interrupted":
+        return "interrupted";
+      case "closed":
+        return "dead";
+      case "suspended":
+        return "stopped";
+    }
   }
 
   played() {

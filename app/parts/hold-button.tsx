@@ -4,7 +4,7 @@ import { usePress } from "./use-press.ts";
 import "./hold-button.css";
 
 export interface HoldHints {
-  /** At rest: says that this is a hold. Read out with the label. */
+  /** At rest: says that this is a hold. All three are part of the name, as they are of what shows. */
   readonly rest: string;
   /** After a contact that was let go too early. */
   readonly short: string;
@@ -37,6 +37,7 @@ function hintFor(why: Spoiled | null, hints: HoldHints): string {
     case "wide":
       return hints.wet;
     case "too-soon":
+    case "edge":
     case "lost":
     case null:
       return hints.rest;
@@ -51,7 +52,6 @@ export function HoldButton(props: HoldButtonProps) {
   const { pressing, on } = usePress({
     kind: "hold",
     subject: label,
-    keys: ["ArrowRight"],
     disabled,
     onAct: () => {
       setSpoiled(null);
@@ -69,8 +69,7 @@ export function HoldButton(props: HoldButtonProps) {
       data-tone={tone}
       data-size={size}
       data-pressing={pressing}
-      aria-labelledby={`${id}-label ${id}-detail`}
-      aria-describedby={`${id}-hint`}
+      aria-labelledby={`${id}-label ${id}-detail ${id}-hint`}
       aria-disabled={disabled === true}
       {...on}
     >

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 import type { HoldHints } from "./hold-button.tsx";
 import { HoldButton } from "./hold-button.tsx";
@@ -25,6 +26,10 @@ export interface NumberPadProps {
   readonly onDone: () => void;
   readonly words: NumberPadWords;
   readonly decimalMark?: DecimalMark;
+  /** What the figure comes to, said under it while nothing is wrong. */
+  readonly note?: ComponentChildren;
+  /** What else can be done here, beside the label. */
+  readonly aside?: ComponentChildren;
   /** Why the figure cannot be taken yet, said under it. */
   readonly fault?: string | undefined;
 }
@@ -33,7 +38,7 @@ const KEYS: readonly NumberKey[] = ["1", "2", "3", "4", "5", "6", "7", "8", "9",
 
 /** Figures without the phone's own keyboard: big keys, and a hold to take the figure. */
 export function NumberPad(props: NumberPadProps) {
-  const { value, onChange, onDone, words, decimalMark = ".", fault } = props;
+  const { value, onChange, onDone, words, decimalMark = ".", note, aside, fault } = props;
   const id = useId();
   const press = (key: NumberKey) => {
     const next = enterKey(value, key, decimalMark);
@@ -52,6 +57,8 @@ export function NumberPad(props: NumberPadProps) {
         <label class="number-pad-label" id={`${id}-label`} for={`${id}-field`}>
           {words.label}
         </label>
+        {aside}
+        {fault === undefined && note !== undefined && <span class="number-pad-note">{note}</span>}
         <span class="number-pad-figure">
           <input
             class="number-pad-field"

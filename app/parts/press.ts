@@ -1,4 +1,4 @@
-import { FRAME, HOLD_FOR, LEAST_CONTACT, WIDEST_CONTACT } from "./press-rules.ts";
+import { FRAME, LEAST_CONTACT, WIDEST_CONTACT } from "./press-rules.ts";
 
 /**
  * What a contact with a control amounts to. Pure: events in, phase and outcome out; times are the
@@ -16,6 +16,8 @@ export type Press =
       readonly since: number;
       /** Water makes touches, not mouse clicks: a mouse may be quick. */
       readonly touch: boolean;
+      /** How long it must be held, ms. */
+      readonly holdFor: number;
     };
 
 export type PressEvent =
@@ -29,6 +31,9 @@ export type PressEvent =
       /** On the whole page, this one included. */
       readonly contacts: number;
       readonly quietUntil: number;
+      /** So near to the screen's edge that it may be the hand that holds the phone. */
+      readonly edge: boolean;
+      readonly holdFor: number;
     }
   | {
       readonly type: "move";
@@ -55,6 +60,7 @@ export type Spoiled =
   | "let-go"
   | "another-contact"
   | "wide"
+  | "edge"
   | "moved-off"
   | "lost";
 
@@ -66,18 +72,19 @@ export interface PressStep {
 const IDLE: Press = { type: "idle" };
 const ended = (outcome: PressStep["outcome"]): PressStep => ({ press: IDLE, outcome });
 
-function down(press: Press, event: PressEvent & { type: "down" }): PressStep {
+function down(kind: PressKind, press: Press, event: PressEvent & { type: "down" }): PressStep {
   if (press.type === "pressing" || event.contacts > 1) return ended("another-contact");
   if (event.at < event.quietUntil) return ended("too-soon");
   if (event.width > WIDEST_CONTACT) return ended("wide");
-  const { pointer, touch, at } = event;
-  return { press: { type: "pressing", pointer, touch, since: at }, outcome: null };
+  if (kind === "hold" && event.edge) return ended("edge");
+  const { pointer, touch, at, holdFor } = event;
+  return { press: { type: "pressing", pointer, touch, since: at, holdFor }, outcome: null };
 }
 
 function up(kind: PressKind, press: Press & { type: "pressing" }, at: number): PressStep {
   const heldFor = at - press.since;
   if (press.touch && heldFor < LEAST_CONTACT) return ended("too-short");
-  return ended(kind === "tap" || heldFor >= HOLD_FOR ? "acted" : "let-go");
+  return ended(kind === "tap" || heldFor >= press.holdFor ? "acted" : "let-go");
 }
 
 function whilePressing(
@@ -92,7 +99,9 @@ function whilePressing(
     case "lost":
       return ended("lost");
     case "filled":
-      return kind === "hold" && event.at - press.since >= HOLD_FOR - FRAME ? ended("acted") : stays;
+      return kind === "hold" && event.at - press.since >= press.holdFor - FRAME
+        ? ended("acted")
+        : stays;
     case "up":
       return event.pointer === press.pointer ? up(kind, press, event.at) : stays;
     case "move":
@@ -106,7 +115,7 @@ function whilePressing(
 export function nextPress(kind: PressKind, press: Press, event: PressEvent): PressStep {
   switch (event.type) {
     case "down":
-      return down(press, event);
+      return down(kind, press, event);
     case "key":
       // A key is deliberate: it acts at once. A key kept down repeats, and that is not a new press.
       if (event.repeat) return { press, outcome: null };

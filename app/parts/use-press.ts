@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { pressGuard } from "./page-guard.ts";
 import type { Press, PressEvent, PressKind, Spoiled } from "./press.ts";
 import { nextPress } from "./press.ts";
-import { QUIET_AFTER_ACTION } from "./press-rules.ts";
+import { EDGE, HOLD_FOR, QUIET_AFTER_ACTION, WET_HOLD_FOR } from "./press-rules.ts";
 
 /** A finger may wander this far outside before the press is off, CSS px. */
 const SLOP = 8;
@@ -41,6 +41,13 @@ function isAssistant(event: Pointer): boolean {
   return event.pointerType === "mouse" && small && matchMedia("(pointer: coarse)").matches;
 }
 
+const isAtEdge = ({ clientX, clientY }: Pointer): boolean =>
+  Math.min(clientX, clientY, innerWidth - clientX, innerHeight - clientY) < EDGE;
+
+/** How long a hold takes now, ms. */
+export const holdFor = (): number =>
+  document.documentElement.dataset.wet === undefined ? HOLD_FOR : WET_HOLD_FOR;
+
 interface Hand {
   readonly take: (event: PressEvent, at: number) => void;
   readonly isIdle: () => boolean;
@@ -60,7 +67,8 @@ const pointerHandlers = (hand: Hand) => ({
     const touch = event.pointerType === "touch";
     const { contacts, quietUntil } = pressGuard();
     const hands = { contacts: contacts(), quietUntil: quietUntil() };
-    hand.take({ type: "down", at, pointer, touch, width: wetWidthOf(event), ...hands }, at);
+    const place = { width: wetWidthOf(event), edge: touch && isAtEdge(event) };
+    hand.take({ type: "down", at, pointer, touch, holdFor: holdFor(), ...place, ...hands }, at);
   },
   onPointerMove: (event: Pointer) => {
     if (hand.isIdle()) return;

@@ -1,67 +1,57 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Alarm } from "../alarm/alarm.ts";
 import { perform } from "../commands.ts";
+import { later } from "../later.tsx";
 import { HoldButton } from "../parts/hold-button.tsx";
+import { usePageKeys } from "../parts/page-keys.ts";
 import { routes } from "../routes.ts";
-import { address, clockMoved, openRuns, ringing } from "../state.ts";
+import { address, clockMoved, openRuns, ringing, saving } from "../state.ts";
+import { watchWetHands } from "../wet-hands.ts";
 import { duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import "./alarm-sheet.css";
 
-/** Key of an alarm: run, visit, due time. */
-function whereTo(key: string): { readonly runId: string; readonly visit: string; dueAt: number } {
-  const [runId = "", visit = "", dueAt = "0"] = key.split("/");
-  return { runId, visit, dueAt: Number(dueAt) };
-}
+const ClockQuestion = later(
+  async () => (await import("./alarm-sheet/clock-question.tsx")).ClockQuestion,
+);
 
-async function heard(key: string): Promise<void> {
-  const { runId, visit, dueAt } = whereTo(key);
+/** @returns why it was refused, as a sentence; nothing when it was stored */
+async function heard({ runId, visit, dueAt }: Alarm): Promise<string | undefined> {
   const done = await perform(runId, { type: "hear-alarm", visit, dueAt });
-  if (!done.ok) return;
+  if (!done.ok) return (await import("../words/say-later.ts")).sentence(done);
   const to = routes.run(runId);
   if (address.value !== to) location.hash = to;
+  return undefined;
 }
 
-async function settleClock(byMs: number, keepElapsed: boolean): Promise<void> {
-  for (const run of openRuns.value) {
-    await perform(run.id, { type: "shift-clock", byMs, keepElapsed });
-  }
-  // Asked until the answer is stored, and asked again where it moved once more meanwhile.
-  if (clockMoved.value === byMs) clockMoved.value = undefined;
-}
-
-function ClockQuestion({ byMs }: { readonly byMs: number }) {
-  const words = say.alarm;
+/** What could not be stored must not lie under what rings. */
+function Unsaved({ refused }: { readonly refused: string | undefined }) {
+  const state = saving.value;
+  const why = state.type === "not-saved" ? say.places.notSaved(state.why) : refused;
+  if (why === undefined) return null;
   return (
-    <section class="alarm-sheet" role="alertdialog" aria-label={words.jumpAsk}>
-      <p class="alarm-sheet-what">{words.jumped(duration(Math.abs(byMs)))}</p>
-      <p>{words.jumpAsk}</p>
-      <HoldButton
-        label={words.jumpKeep}
-        hints={say.work.hints}
-        tone="plain"
-        onAct={() => settleClock(byMs, true)}
-      />
-      <HoldButton
-        label={words.jumpTrust}
-        hints={say.work.hints}
-        tone="plain"
-        onAct={() => settleClock(byMs, false)}
-      />
-    </section>
+    <p class="alarm-sheet-unsaved" role="alert">
+      {why}
+    </p>
   );
 }
 
 /** What rings now, over whatever screen is shown: the whole lower half answers it. */
 export function AlarmSheet() {
+  const [refused, setRefused] = useState<string | undefined>(undefined);
+  useEffect(watchWetHands, []);
+  usePageKeys();
   const due = ringing.value;
   const first = due?.alarms[0];
   const moved = clockMoved.value;
-  if (moved !== undefined && openRuns.value.length > 0) return <ClockQuestion byMs={moved} />;
+  if (moved !== undefined && openRuns.value.length > 0) return <ClockQuestion moved={moved} />;
   if (due === undefined || first === undefined) return null;
   const words = say.alarm;
   const late = first.lateBy < 1500 ? words.dueNow : words.lateBy(duration(first.lateBy));
   const more = due.alarms.length - 1;
   return (
     <section class="alarm-sheet" role="alertdialog" aria-label={`${first.label}, ${late}`}>
+      <Unsaved refused={refused} />
       <p class="alarm-sheet-what">{first.label}</p>
       <p class="alarm-sheet-late">
         {late} {more > 0 && words.others(more)}
@@ -71,7 +61,7 @@ export function AlarmSheet() {
         hints={say.work.hints}
         tone="signal"
         size="half"
-        onAct={() => heard(first.key)}
+        onAct={() => void heard(first).then(setRefused)}
       />
     </section>
   );

@@ -1,15 +1,19 @@
 import { type BenchRow, benchRows } from "../../core/board/bench.ts";
 import { type Glass, glassOf } from "../../core/board/column.ts";
+import { later } from "../later.tsx";
 import { Column } from "../parts/column.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
-import { alarmStatus, now, openRuns } from "../state.ts";
+import { alarmStatus, now, openRuns, planned } from "../state.ts";
 import { countdown, dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import "./bench.css";
 import { stepOfVisit } from "../../core/run/run.ts";
 import { stepTitle } from "../words/step-title.ts";
+
+/** What the hours ahead ask for is worked out once the batches stand there. */
+const Ahead = later(async () => (await import("../ahead/ahead.tsx")).Ahead);
 
 function moodOf(row: BenchRow): "still" | "waiting" | "due" {
   if (row.alarm === undefined) return "still";
@@ -87,6 +91,12 @@ export function BenchScreen() {
           <Row key={row.run.id} row={row} />
         ))}
       </ul>
+      {(rows.length > 0 || planned.value.length > 0) && (
+        <>
+          <Ahead />
+          <LinkButton href={routes.days}>{say.bench.prepList}</LinkButton>
+        </>
+      )}
       <LinkButton href={routes.specs} tone={rows.length === 0 ? "main" : "plain"}>
         {rows.length === 0 ? say.bench.toSpecs : say.bench.start}
       </LinkButton>

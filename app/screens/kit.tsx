@@ -5,10 +5,13 @@ import type { UpdateOutcome } from "../update.ts";
 import { sayLater } from "../words/say-later.ts";
 import { MakeBackup } from "./kit/backup.tsx";
 import { Theme, Tools, Units } from "./kit/choices.tsx";
+import { Hands } from "./kit/hands.tsx";
 import { StorageFacts } from "./kit/keeping.tsx";
 import { Notices } from "./kit/notices.tsx";
 import { Restore } from "./kit/restore.tsx";
+import { Room } from "./kit/room.tsx";
 import { SoundCheck } from "./kit/sound.tsx";
+import { Spoken } from "./kit/spoken.tsx";
 import { Version } from "./kit/version.tsx";
 import "./kit.css";
 
@@ -41,12 +44,15 @@ export function KitScreen(props: KitProps) {
     <main class="kit">
       <h1>{words.title}</h1>
       <SoundCheck onSoundCheck={onSoundCheck} />
+      <Spoken />
       <Notices state={notices} onAsk={onAskNotices} />
       <MakeBackup />
       <Restore />
       <Units />
       <Tools />
+      <Room />
       <Theme />
+      <Hands />
       <Cautions />
       <StorageFacts />
       <Version onUpdate={onUpdate} />

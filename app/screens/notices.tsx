@@ -1,10 +1,17 @@
 import { useState } from "preact/hooks";
-import { perform } from "../commands.ts";
+import { perform, tell } from "../commands.ts";
 import { TapButton } from "../parts/tap-button.tsx";
 import { notice, openRuns, saving, unread, updateWaiting } from "../state.ts";
 import type { UpdateOutcome } from "../update.ts";
 import { say } from "../words/say.ts";
 import "./notices.css";
+
+/** A refusal is said as a sentence, which is fetched only then. */
+async function takeBack({ runId, act }: { runId: string; act: string }): Promise<void> {
+  notice.value = undefined;
+  const done = await perform(runId, { type: "undo", act });
+  if (!done.ok) tell((await import("../words/say-later.ts")).sentence(done));
+}
 
 function Undo() {
   const shown = notice.value;
@@ -14,13 +21,7 @@ function Undo() {
     <div class="notices-line" role="status">
       <span class="notices-text">{shown.text}</span>
       {undo !== undefined && (
-        <TapButton
-          size="least"
-          onAct={() => {
-            notice.value = undefined;
-            void perform(undo.runId, { type: "undo", act: undo.act });
-          }}
-        >
+        <TapButton size="least" onAct={() => void takeBack(undo)}>
           {say.places.undo}
         </TapButton>
       )}

@@ -6,13 +6,13 @@ import { planBatch } from "../../core/spec/plan-batch.ts";
 import { type RoundedPlan, roundedPlan } from "../../core/spec/rounded-plan.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { realChanges, withChanges } from "../../core/spec/what-if.ts";
+import { batchName } from "../ahead/batch-name.ts";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { settings, specs } from "../state.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { Balance } from "./plan/balance.tsx";
-import { batchName } from "./plan/batch-name.ts";
 import { Care } from "./plan/care.tsx";
 import { changesText } from "./plan/changes-text.ts";
 import { Cold } from "./plan/cold.tsx";
@@ -78,7 +78,7 @@ function Whole({ spec, desk, plan }: PlannedProps & { readonly plan: Plan }) {
       <Measure specId={id} made={made} change={rounded?.change} />
       <Pull specId={id} plan={made.plan} lots={made.lots} />
       <Cost specId={id} plan={made.plan} lots={made.lots} />
-      <Ready specId={id} plan={made.plan} />
+      <Ready specId={id} plan={made.plan} changes={changesText(spec, desk.used)} />
       <Cold specId={id} plan={made.plan} />
       <Care specId={id} plan={made.plan} />
       {current ? (

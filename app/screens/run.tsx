@@ -3,6 +3,8 @@ import { glassOf } from "../../core/board/column.ts";
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
+import { asksShape } from "../../core/run/drip-outlook.ts";
+import { handOverOf } from "../../core/run/hand-over.ts";
 import {
   endingOf,
   openVisit,
@@ -12,23 +14,28 @@ import {
   type Visit,
 } from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
+import { usePageKeys } from "../parts/page-keys.ts";
 import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
 import { alarmStatus, now, runOf } from "../state.ts";
+import { isWet } from "../wet-hands.ts";
 import { dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { BottleWork } from "./run/bottle.tsx";
 import { BuildWork } from "./run/build.tsx";
 import { detailOf } from "./run/detail.ts";
-import { DripWork } from "./run/drip.tsx";
+import { DripWork, Shape } from "./run/drip.tsx";
 import { Ended } from "./run/ended.tsx";
+import { asksForWatch, HandOver } from "./run/hand-over.tsx";
 import { LookWork } from "./run/look.tsx";
 import { MeasureWork } from "./run/measure.tsx";
 import { More, MoreButton } from "./run/more.tsx";
+import { PassSoFar } from "./run/pass.tsx";
 import { HandsWork, WaitWork } from "./run/plain.tsx";
 import { Advice, TopUpWork } from "./run/top-up.tsx";
-import { Countdown, HandOver } from "./run/wait.tsx";
+import { Countdown } from "./run/wait.tsx";
+import { WetHands } from "./run/wet.tsx";
 import "./run.css";
 import { stepTitle } from "../words/step-title.ts";
 
@@ -104,11 +111,15 @@ function Doing({ run, visit }: WorkProps) {
   // A new step is read from its top, however far down the one before was left.
   useLayoutEffect(() => body.current?.closest("main")?.scrollIntoView(), []);
   const { work } = stepOfVisit(run, visit);
+  // Longer than anybody stands by: asked before anything else is read.
+  const asked = asksForWatch(handOverOf(run));
   const clock = visit.dueAt !== undefined && <Countdown run={run} visit={visit} />;
   return (
     <>
       {/* What a long wait is looked at for; during a pass the eye is on the glass. */}
-      {work !== "pass" && clock}
+      {/* Asked once, at the top: the first reading is half an hour away. */}
+      {asksShape(run) ? <Shape run={run} visit={visit} /> : work !== "pass" && clock}
+      {asked && <HandOver run={run} />}
       <div class="run-body" ref={body}>
         <Column
           size="rack"
@@ -125,7 +136,8 @@ function Doing({ run, visit }: WorkProps) {
         </div>
       </div>
       {work === "pass" && clock}
-      {visit.dueAt !== undefined && <HandOver run={run} visit={visit} />}
+      {work === "pass" && <PassSoFar run={run} visit={visit} />}
+      {visit.dueAt !== undefined && !asked && <HandOver run={run} />}
       <Work run={run} visit={visit} />
     </>
   );
@@ -134,12 +146,13 @@ function Doing({ run, visit }: WorkProps) {
 /** One batch being made: what to do now, and one thing to press when it is done. */
 export function RunScreen({ id }: { readonly id: string }) {
   const [more, setMore] = useState(false);
+  const once = usePageKeys();
   const run = runOf(id);
   if (run === undefined) return <p class="app-say">{say.places.lost}</p>;
   const visit = openVisit(run);
   const ended = endingOf(run);
   return (
-    <main class="run">
+    <main class="run" data-wet={ended === undefined && isWet.value}>
       <header class="run-head">
         <a class="run-back" href={routes.bench} aria-label={say.places.bench}>
           ‹
@@ -149,6 +162,12 @@ export function RunScreen({ id }: { readonly id: string }) {
         </p>
         <MoreButton open={more} onOpen={setMore} />
       </header>
+      {ended === undefined && <WetHands step={visit?.key} />}
+      {once && (
+        <p class="run-note" role="status">
+          {sayLater.run.pressAgain}
+        </p>
+      )}
       {more && <More run={run} />}
       {ended === undefined && <StatusLine status={alarmStatus.value} />}
       {ended === undefined && <Warm run={run} />}

@@ -99,6 +99,7 @@ export function SpecsScreen() {
           {words.newSpec}
         </LinkButton>
         <LinkButton href={routes.cupboard}>{words.cupboard}</LinkButton>
+        <LinkButton href={routes.procedures}>{words.procedures}</LinkButton>
         <LinkButton href={routes.sums}>{sayLater.sums.title}</LinkButton>
       </div>
       {book.length > WORTH_SEARCHING && (

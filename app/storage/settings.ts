@@ -1,6 +1,15 @@
 import * as z from "zod/mini";
 import { MASS_STEPS, VOLUME_STEPS } from "../../core/quantity/rounding.ts";
+import { VESSELS } from "../../core/run/event.ts";
 import type { Database } from "./database.ts";
+
+const placedSchema = z.object({
+  job: z.string(),
+  step: z.string(),
+  startAt: z.number(),
+  endAt: z.number(),
+});
+const timeOfDay = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 
 /** What the house has chosen. Each field has a default, so an older record still reads. */
 export const settingsSchema = z.object({
@@ -15,11 +24,31 @@ export const settingsSchema = z.object({
   scaleStep: z._default(z.literal(MASS_STEPS), 1),
   /** The largest vessel a batch can stand in, ml. */
   vessel: z._default(z.number().check(z.gt(0), z.lte(1_000_000)), 10_000),
+  /** How many people work at once. */
+  people: z._default(z.number().check(z.int(), z.gte(1), z.lte(20)), 1),
+  filterStands: z._default(z.number().check(z.int(), z.gte(1), z.lte(50)), 2),
+  /** Room for batches, litres. */
+  fridge: z._default(z.number().check(z.gte(0), z.lte(100_000)), 60),
+  freezer: z._default(z.number().check(z.gte(0), z.lte(100_000)), 20),
+  /** From when to when somebody is in, each day; the same twice for always. */
+  hours: z._default(z.object({ from: timeOfDay, to: timeOfDay }), { from: "09:00", to: "01:00" }),
+  /** What the house's vessels last weighed empty, g. */
+  tares: z._default(z.partialRecord(z.enum(VESSELS), z.number().check(z.gte(0), z.lte(1e7))), {}),
+  /** The prep list as somebody last saw it, to say what moved since. */
+  seenPrep: z._default(z.array(placedSchema).check(z.maxLength(1000)), []),
   /** Written beside money; any sign, or none. */
   currency: z._default(z.string().check(z.maxLength(4)), "€"),
   theme: z._default(z.enum(["auto", "dark", "light"]), "auto"),
+  /** Which hand works the phone: the small controls stand on its side. */
+  hand: z._default(z.enum(["right", "left"]), "right"),
+  /** Larger controls, for gloves and knuckles. */
+  glove: z._default(z.boolean(), false),
+  /** Whether one giant target a step is offered when the glass is wet, or always there, or never. */
+  wetHands: z._default(z.enum(["offer", "always", "never"]), "offer"),
   /** When somebody last heard the sound check, epoch ms; 0 for never. */
   soundHeardAt: z._default(z.number(), 0),
+  /** Whether the step is also said aloud when it rings. */
+  speak: z._default(z.boolean(), false),
   /** Whether the demo specs were put in; removing them must not bring them back. */
   demoOffered: z._default(z.boolean(), false),
 });

@@ -44,33 +44,53 @@ export const abv = (strength: number): string => `${decimals(strength * 100, 1)}
 /** A share of a whole. */
 export const percent = (share: number): string => `${decimals(share * 100, 0)} %`;
 
-const clockFormat = new Intl.DateTimeFormat(LANGUAGE, { hour: "2-digit", minute: "2-digit" });
-const dayFormat = new Intl.DateTimeFormat(LANGUAGE, {
+const remakes: (() => void)[] = [];
+
+/** A format keeps the zone that it was made in, so it can be made anew. */
+function dated(options: Intl.DateTimeFormatOptions, language = LANGUAGE) {
+  const make = () => new Intl.DateTimeFormat(language, options);
+  let format = make();
+  remakes.push(() => {
+    format = make();
+  });
+  return { format: (at: number) => format.format(at) };
+}
+
+/** The phone keeps the time of another zone now: dates and times are written in it from here on. */
+export function forgetZone(): void {
+  for (const remake of remakes) remake();
+}
+
+const clockFormat = dated({ hour: "2-digit", minute: "2-digit" });
+const dayFormat = dated({
   weekday: "short",
   day: "numeric",
   month: "short",
 });
-const stampFormat = new Intl.DateTimeFormat(LANGUAGE, {
+const weekdayFormat = dated({ weekday: "short" });
+const stampFormat = dated({
   day: "numeric",
   month: "short",
   hour: "2-digit",
   minute: "2-digit",
   second: "2-digit",
 });
-const dateYearFormat = new Intl.DateTimeFormat(LANGUAGE, {
+const dateYearFormat = dated({
   weekday: "short",
   day: "numeric",
   month: "short",
   year: "numeric",
 });
 /** The Swedish way of writing a date is the ISO one, which sorts. */
-const fileDateFormat = new Intl.DateTimeFormat("sv-SE");
-const monthDayFormat = new Intl.DateTimeFormat(LANGUAGE, { day: "2-digit", month: "2-digit" });
+const fileDateFormat = dated({}, "sv-SE");
+const monthDayFormat = dated({ day: "2-digit", month: "2-digit" });
 
 /** Time of day, 24 hours. */
 export const clockTime = (at: number): string => clockFormat.format(at);
 /** Day of the week and date. */
 export const day = (at: number): string => dayFormat.format(at);
+/** Day of the week alone: "Tue". */
+export const weekday = (at: number): string => weekdayFormat.format(at);
 /** Day of the week and date with the year, for what is read weeks later. */
 export const dateYear = (at: number): string => dateYearFormat.format(at);
 /** "2025-11-25": the date part of a file's name. */

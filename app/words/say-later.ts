@@ -1,10 +1,15 @@
 import { cautions } from "./en/cautions.ts";
+import { clock } from "./en/clock.ts";
 import { cupboard, ingredient } from "./en/cupboard.ts";
+import { days } from "./en/days.ts";
+import { drip } from "./en/drip.ts";
 import { events } from "./en/events.ts";
+import { dim, handOver, vessel } from "./en/hand-over.ts";
 import { kit } from "./en/kit.ts";
 import { label } from "./en/label.ts";
 import { batch, logbook } from "./en/logbook.ts";
 import { plan } from "./en/plan.ts";
+import { procedure, procedures } from "./en/procedures.ts";
 import { refusals } from "./en/refusals.ts";
 import { run } from "./en/run.ts";
 import { sheet } from "./en/sheet.ts";
@@ -16,19 +21,27 @@ import { sums } from "./en/sums.ts";
 export const sayLater = {
   batch,
   cautions,
+  clock,
   cupboard,
+  days,
+  drip,
+  dim,
   events,
+  handOver,
   ingredient,
   kit,
   label,
   logbook,
   plan,
+  procedure,
+  procedures,
   run,
   sheet,
   shelf,
   spec,
   specs,
   sums,
+  vessel,
 };
 
 /** The sentence for a refusal. */

@@ -1,11 +1,6 @@
 import type { Stand } from "../method/procedure.ts";
 import { bottledOf, endingOf, type Run } from "../run/run.ts";
-
-/** Where the vessel stood from a moment on. */
-interface Standing {
-  readonly from: number;
-  readonly at: Stand;
-}
+import { type Standing, standingsOf } from "../run/standings.ts";
 
 /** How long something perishable has stood above 5 degrees C, and what that calls for. */
 export interface SafetyClock {
@@ -28,16 +23,6 @@ const NEAR = 3 * HOUR;
  *   4626.0408), read in the project's reference notes; local codes differ
  */
 const FULL = 4 * HOUR;
-
-/** Where the vessel stood, by its steps and by what somebody said; on the counter until told. */
-function standings(run: Run): readonly Standing[] {
-  const bySteps = run.visits.flatMap((visit): Standing[] => {
-    const stands = run.procedure.steps.find((step) => step.id === visit.step)?.stands;
-    return stands === undefined ? [] : [{ from: visit.startedAt, at: stands }];
-  });
-  const said = run.stands.map(({ at, to }) => ({ from: at, at: to }));
-  return [...bySteps, ...said].sort((a, b) => a.from - b.from);
-}
 
 /** From when to when something perishable was in the vessel. */
 function perishableSpan(run: Run, now: number): { from: number; to: number } | undefined {
@@ -65,7 +50,7 @@ export function safetyClockOf(run: Run, now: number): SafetyClock | undefined {
   if (span === undefined) return undefined;
   const all: readonly Standing[] = [
     { from: Number.NEGATIVE_INFINITY, at: "counter" },
-    ...standings(run),
+    ...standingsOf(run),
   ];
   const warmFor = all.reduce((sum, { from, at }, index) => {
     if (at !== "counter") return sum;

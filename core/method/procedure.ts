@@ -62,6 +62,13 @@ export const WORKS = [
 const duration = z.number().check(z.int(), z.gte(1000), z.lte(90 * 24 * 3_600_000));
 const id = z.string().check(z.minLength(1), z.maxLength(60));
 
+/** The answers that end a step which asks; "not yet" is said while it goes on. */
+export const ANSWERS = {
+  look: LOOKS,
+  taste: ["right", "too-far"],
+  rescue: RESCUES,
+} as const satisfies Readonly<Record<string, readonly (typeof OUTCOMES)[number][]>>;
+
 /** One thing to do or wait for. Times in ms. */
 export const stepSchema = z.object({
   id,
@@ -69,6 +76,8 @@ export const stepSchema = z.object({
   work: z.enum(WORKS),
   /** How long a timed wait lasts, or when a watched wait first asks. */
   waitFor: z.optional(duration),
+  /** From how many of the house's own batches that time was learnt. */
+  learntFrom: z.optional(z.number().check(z.int(), z.gte(1), z.lte(9999))),
   /** Further moments at which a watched wait asks, from its start. */
   askAt: z.optional(z.array(duration).check(z.maxLength(20))),
   /** How often it asks again until somebody answers. */

@@ -1,7 +1,7 @@
 import { type Outcome, type Procedure, type Step, stepAfter, stepOf } from "./procedure.ts";
 
 /** What is answered when all goes well. */
-const GOES_WELL: Readonly<Record<NonNullable<Step["asks"]>, Outcome>> = {
+export const GOES_WELL: Readonly<Record<NonNullable<Step["asks"]>, Outcome>> = {
   look: "clear",
   taste: "right",
   rescue: "accept",

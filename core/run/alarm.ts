@@ -1,8 +1,11 @@
 import type { Step } from "../method/procedure.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "./run.ts";
 
-/** What an alarm asks for: to act now, or to look and say what is seen. */
-export type AlarmKind = "do" | "look";
+/**
+ * What an alarm asks for: to act now, to look and say what is seen, or only to know that it is over
+ * and that it keeps.
+ */
+export type AlarmKind = "do" | "look" | "done";
 
 /** A moment at which somebody is wanted. Derived from the log, never stored. */
 export interface Alarm {
@@ -28,9 +31,16 @@ function namedAsks(visit: Visit, step: Step): readonly number[] {
   );
 }
 
+/** Whether a step still has moments of its own to ask at: until the last of them nothing else does. */
+function hasMoments(visit: Visit, { askAt = [] }: Step, heardAt: number): boolean {
+  const last = askAt.at(-1);
+  return last !== undefined && heardAt < visit.startedAt + last;
+}
+
 /**
  * The next moment a wait asks for somebody: the first named one that nobody has answered yet, and
- * `askEvery` after the last answer if that comes sooner, until the step is finished.
+ * `askEvery` after the last answer if that comes sooner and no moment of the step's own is still to
+ * come, until the step is finished.
  */
 function nextAsk(visit: Visit, step: Step): number | undefined {
   const { heardAt } = visit;
@@ -38,14 +48,17 @@ function nextAsk(visit: Visit, step: Step): number | undefined {
   const next = named.find((at) => heardAt === undefined || at > heardAt);
   const [first] = named;
   if (heardAt === undefined || first === undefined || heardAt < first) return next;
-  const again = step.askEvery === undefined ? undefined : heardAt + step.askEvery;
-  return next === undefined || again === undefined ? (next ?? again) : Math.min(next, again);
+  if (step.askEvery === undefined || hasMoments(visit, step, heardAt)) return next;
+  const again = heardAt + step.askEvery;
+  return next === undefined ? again : Math.min(next, again);
 }
 
 function kindOf(visit: Visit, step: Step, dueAt: number): AlarmKind {
   const stop = hardStop(visit, step);
-  const over = stop !== undefined && dueAt >= stop;
-  return step.kind === "timed-wait" || over ? "do" : "look";
+  if (stop !== undefined && dueAt >= stop) return "do";
+  if (step.kind !== "timed-wait") return "look";
+  // What stands cold keeps: nothing is lost by coming a little later.
+  return step.stands === "fridge" || step.stands === "freezer" ? "done" : "do";
 }
 
 /**

@@ -1,22 +1,31 @@
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
-import { type Bottles, bottlesSchema, type Draft, MOST_AMOUNT } from "./event.ts";
+import { type Bottles, bottlesSchema, type Draft, MOST_AMOUNT, type Weighed } from "./event.ts";
 import type { Run, Visit } from "./run.ts";
 import { topUpAdvice } from "./top-up-advice.ts";
 import { mostInVessel } from "./wash-progress.ts";
+import { type WeightRefusal, weigh } from "./weigh.ts";
 
-/** What a step asked for, answered. Volumes in ml. */
+/** What a step asked for, answered. Volumes in ml, or weighed with their vessel in g. */
 export type Answer =
-  | { readonly of: "milk" | "cloudy-run" | "yield" | "top-up"; readonly ml: number }
+  | {
+      readonly of: "milk" | "cloudy-run" | "collected" | "yield" | "top-up";
+      readonly ml: number;
+    }
+  | { readonly of: "cloudy-run" | "yield"; readonly gross: number }
   | { readonly of: "brix"; readonly brix: number }
+  | { readonly of: "temperature"; readonly degC: number }
   | { readonly of: "bottled"; readonly bottles: readonly Bottles[]; readonly useBy: number };
 
 /** Why a figure is not taken. */
-export type FigureRefusal = "reading-not-a-number" | "reading-above-poured" | "no-bottles";
+export type FigureRefusal = WeightRefusal | "reading-above-poured" | "no-bottles";
 
 /** A measuring jug may read so much more than what is known to be in the vessel. Judgement. */
 const READ_OVER = 1.05;
 /** A refractometer's scale ends here, degrees Brix. */
 const MOST_BRIX = 95;
+/** What a kitchen thermometer reads, from a deep freezer to hot fat, degrees C. Judgement. */
+const COLDEST = -40;
+const HOTTEST = 200;
 /** Poured in from outside the vessel: more than this is a slip of the finger, ml. */
 const MOST_POURED = 1_000_000;
 
@@ -39,6 +48,30 @@ export function refusedVolume(
   return ml > most ? refused("reading-above-poured", { ml, most }) : undefined;
 }
 
+/** A volume as it was answered: measured out, or worked out from its weight. */
+function measuredIn(
+  run: Run,
+  answer: Exclude<Answer, { of: "brix" | "temperature" | "bottled" }>,
+): Result<{ readonly ml: number; readonly weighed?: Weighed }, FigureRefusal> {
+  const measured =
+    "gross" in answer ? weigh(run, answer.of, answer.gross) : accepted({ ml: answer.ml });
+  if (!measured.ok) return measured;
+  return refusedVolume(run, answer.of, measured.value.ml) ?? measured;
+}
+
+/** A reading off an instrument, where its scale goes that far. */
+function figureDraft(
+  at: { readonly visit: string },
+  what: "brix" | "temperature",
+  value: number,
+  unit: "brix" | "degC",
+  { low, high }: { readonly low: number; readonly high: number },
+): Result<Draft, FigureRefusal> {
+  return value >= low && value <= high
+    ? accepted({ type: "reading.logged", ...at, what, value, unit })
+    : refused("reading-not-a-number");
+}
+
 /**
  * The event that keeps an answer.
  *
@@ -55,22 +88,23 @@ export function answerDraft(run: Run, visit: Visit, answer: Answer): Result<Draf
     return accepted({ type: "run.bottled", ...at, bottles: [...bottles], useBy });
   }
   if (answer.of === "brix") {
-    const { brix } = answer;
-    const readable = brix >= 0 && brix <= MOST_BRIX;
-    return readable
-      ? accepted({ type: "reading.logged", ...at, what: "brix", value: brix, unit: "brix" })
-      : refused("reading-not-a-number");
+    return figureDraft(at, "brix", answer.brix, "brix", { low: 0, high: MOST_BRIX });
   }
-  const { ml } = answer;
-  const wrong = refusedVolume(run, answer.of, ml);
-  if (wrong !== undefined) return wrong;
+  if (answer.of === "temperature") {
+    const bounds = { low: COLDEST, high: HOTTEST };
+    return figureDraft(at, "temperature", answer.degC, "degC", bounds);
+  }
+  const measured = measuredIn(run, answer);
+  if (!measured.ok) return measured;
+  const { ml } = measured.value;
   switch (answer.of) {
     case "milk":
-      return accepted({ type: "reading.logged", ...at, what: "milk", value: ml, unit: "ml" });
+    case "collected":
+      return accepted({ type: "reading.logged", ...at, what: answer.of, value: ml, unit: "ml" });
     case "cloudy-run":
-      return accepted({ type: "run.repoured", ...at, ml });
+      return accepted({ type: "run.repoured", ...at, ...measured.value });
     case "yield":
-      return accepted({ type: "yield.logged", ...at, ml });
+      return accepted({ type: "yield.logged", ...at, ...measured.value });
     case "top-up": {
       const { advised, planned } = topUpAdvice(run);
       return accepted({ type: "topup.poured", ...at, ml, advised, planned });

@@ -1,7 +1,8 @@
 import type { Outcome, Procedure, ReadingKey, Stand } from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
+import type { FilterShape } from "../spec/spec.ts";
 import type { Answer, FigureRefusal } from "./answer.ts";
-import type { OtherWatch, ReadingUnit } from "./event.ts";
+import type { OtherWatch, ReadingUnit, Vessel } from "./event.ts";
 import type { TakeBackRefusal } from "./take-back.ts";
 
 /** An order from the person at the bench. */
@@ -28,6 +29,10 @@ export type Command =
       readonly value: number;
       readonly unit: ReadingUnit;
     }
+  /** What has dripped so far, weighed with its vessel, g. */
+  | { readonly type: "log-weight"; readonly visit: string; readonly gross: number }
+  | { readonly type: "note-tare"; readonly vessel: Vessel; readonly grams: number }
+  | { readonly type: "note-shape"; readonly visit: string; readonly shape: FilterShape }
   /** Tasted, and left to go on. */
   | { readonly type: "note-look"; readonly visit: string; readonly look: Outcome }
   | { readonly type: "pause" }
@@ -47,16 +52,22 @@ export type Command =
       readonly visit: string;
       readonly dueAt: number;
       readonly to: OtherWatch;
+      /** Who watches it, by initials. */
+      readonly who?: string;
     }
   | { readonly type: "move-due"; readonly visit: string; readonly dueAt: number }
   | { readonly type: "undo"; readonly act: string }
   | { readonly type: "add-note"; readonly text: string }
   | { readonly type: "shift-clock"; readonly byMs: number; readonly keepElapsed: boolean }
+  /** The page did not run from a moment on, for so many ms. */
+  | { readonly type: "note-sleep"; readonly fromMs: number; readonly forMs: number }
   | { readonly type: "abandon"; readonly reason: string };
 
 /** Why an order was not carried out. */
 export type RunRefusal =
   | "run-already-started"
+  /** Some of its steps lead only to each other. */
+  | "procedure-without-end"
   | "run-not-started"
   | "run-ended"
   | "step-not-open"

@@ -1,17 +1,17 @@
 import {
-  LOOKS,
+  ANSWERS,
   type Outcome,
-  RESCUES,
+  procedureSchema,
   type ReadingKey,
-  type Step,
   stepAfter,
-  TASTES,
 } from "../method/procedure.ts";
+import { astray } from "../method/ways.ts";
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
-import { answerDraft, refusedVolume } from "./answer.ts";
+import { answerDraft } from "./answer.ts";
 import type { Command, RunRefusal } from "./command.ts";
-import { drippingVisit, nextDripLook } from "./drip-outlook.ts";
-import { type Draft, draftSchema, type RunEvent } from "./event.ts";
+import { drippingVisit } from "./drip-outlook.ts";
+import { type Draft, draftSchema, MOST_AMOUNT, type RunEvent } from "./event.ts";
+import { readingDrafts } from "./log-reading.ts";
 import { endingOf, openVisit, type Run, stepOfVisit, type Visit } from "./run.ts";
 import { barToTakingBack } from "./take-back.ts";
 
@@ -23,6 +23,10 @@ const visitKey = (run: Run, step: string): string =>
 function startRun(command: Extract<Command, { type: "start-run" }>): Decision {
   const first = command.procedure.steps[0];
   if (first === undefined) throw new RangeError("a procedure must have a step");
+  // One that does not hang together is refused as what cannot be stored.
+  const whole = procedureSchema.safeParse(command.procedure).success;
+  const [shutIn] = whole ? astray(command.procedure).endless : [];
+  if (shutIn !== undefined) return refused("procedure-without-end", { step: shutIn });
   const { type: _, readyBy, ...what } = command;
   return accepted([
     { type: "run.started", ...what },
@@ -32,7 +36,6 @@ function startRun(command: Extract<Command, { type: "start-run" }>): Decision {
 }
 
 type FinishStep = Extract<Command, { type: "finish-step" }>;
-type LogReading = Extract<Command, { type: "log-reading" }>;
 
 const misfit = (order: Command["type"]): Refused<"order-does-not-fit"> =>
   refused("order-does-not-fit", { order });
@@ -41,13 +44,6 @@ const misfit = (order: Command["type"]): Refused<"order-does-not-fit"> =>
 const readMeanwhile = (run: Run, visit: Visit, what: ReadingKey): boolean =>
   (what === "collected" || what === "temperature") &&
   run.readings.some((reading) => reading.visit === visit.key && reading.what === what);
-
-/** The outcomes that end a step which asks; "not yet" is said while it goes on. */
-const ANSWERS: Readonly<Record<NonNullable<Step["asks"]>, readonly Outcome[]>> = {
-  look: LOOKS,
-  taste: TASTES.filter((taste) => taste !== "not-yet"),
-  rescue: RESCUES,
-};
 
 /** Why a step cannot be finished yet; nothing where all it asks for was said. */
 function unanswered(run: Run, visit: Visit, order: FinishStep): Refused<RunRefusal> | undefined {
@@ -59,7 +55,8 @@ function unanswered(run: Run, visit: Visit, order: FinishStep): Refused<RunRefus
   if (of !== undefined && of !== needs) return misfit(order.type);
   if (asks === undefined) return undefined;
   if (order.look === undefined) return refused("look-missing");
-  return ANSWERS[asks].includes(order.look) ? undefined : misfit(order.type);
+  const ends: readonly Outcome[] = ANSWERS[asks];
+  return ends.includes(order.look) ? undefined : misfit(order.type);
 }
 
 function finishStep(run: Run, order: FinishStep): Decision {
@@ -84,25 +81,14 @@ function finishStep(run: Run, order: FinishStep): Decision {
   return accepted(drafts);
 }
 
-/** A reading of the drip moves the wait to when the next look is worth the walk. */
-function dripMoved(run: Run, { visit, what, unit, value }: LogReading, now: number): Draft[] {
-  if (what !== "collected" || unit !== "ml" || drippingVisit(run)?.key !== visit) return [];
-  const dueAt = nextDripLook(run, value, now);
-  return dueAt === undefined ? [] : [{ type: "due.moved", visit, dueAt }];
-}
-
-function logReading(run: Run, order: LogReading, now: number): Decision {
-  const { type, ...reading } = order;
-  const wrong = reading.unit === "ml" ? refusedVolume(run, reading.what, reading.value) : undefined;
-  if (wrong !== undefined) return wrong;
-  const draft: Draft = { type: "reading.logged", ...reading };
-  return draftSchema.safeParse(draft).success
-    ? accepted([draft, ...dripMoved(run, order, now)])
-    : refused("reading-not-a-number");
-}
-
 const known = (run: Run, visit: string): boolean => run.visits.some((one) => one.key === visit);
 const open = (run: Run, visit: string): boolean => openVisit(run)?.key === visit;
+
+function handed(order: Extract<Command, { type: "hand-alarm" }>): Draft {
+  const { visit, dueAt, to } = order;
+  const who = order.who?.trim() ?? "";
+  return { type: "alarm.handed", visit, dueAt, to, ...(who === "" ? {} : { who }) };
+}
 
 /** Orders that speak of a passage through a step. */
 function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: number): Decision {
@@ -111,7 +97,8 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
       return finishStep(run, order);
     // What was read a moment before the step ended is still worth keeping.
     case "log-reading":
-      return known(run, order.visit) ? logReading(run, order, now) : refused("step-not-open");
+    case "log-weight":
+      return known(run, order.visit) ? readingDrafts(run, order, now) : refused("step-not-open");
     case "pour-line": {
       const { visit, line } = order;
       if (!open(run, visit)) return refused("step-not-open");
@@ -123,12 +110,16 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
   const { visit } = order;
   if (!open(run, visit)) return refused("step-not-open");
   switch (order.type) {
+    case "note-shape":
+      return drippingVisit(run)?.key === visit
+        ? accepted([{ type: "shape.noted", visit, shape: order.shape }])
+        : misfit(order.type);
     case "note-look":
       return accepted([{ type: "look.noted", visit, look: order.look }]);
     case "hear-alarm":
       return accepted([{ type: "alarm.heard", visit, dueAt: order.dueAt }]);
     case "hand-alarm":
-      return accepted([{ type: "alarm.handed", visit, dueAt: order.dueAt, to: order.to }]);
+      return accepted([handed(order)]);
     case "move-due":
       return accepted([{ type: "due.moved", visit, dueAt: order.dueAt }]);
   }
@@ -136,7 +127,16 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
 
 type AroundRun = Extract<
   Command,
-  { type: "pause" | "resume" | "set-ready" | "move-vessel" | "change-hands" | "note-lot" }
+  {
+    type:
+      | "pause"
+      | "resume"
+      | "set-ready"
+      | "move-vessel"
+      | "change-hands"
+      | "note-lot"
+      | "note-tare";
+  }
 >;
 
 /** Orders about the whole run: who, where, from which lot, and whether anybody is at it. */
@@ -156,6 +156,10 @@ function aroundRun(order: AroundRun): Decision {
       const { type: _, ...noted } = order;
       return accepted([{ type: "lot.noted", ...noted }]);
     }
+    case "note-tare":
+      return order.grams >= 0 && order.grams <= MOST_AMOUNT
+        ? accepted([{ type: "tare.noted", vessel: order.vessel, grams: order.grams }])
+        : refused("reading-not-a-number");
   }
 }
 
@@ -179,6 +183,8 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command, now: numbe
       const { type: _, ...shift } = order;
       return accepted([{ type: "clock.shifted", ...shift }]);
     }
+    case "note-sleep":
+      return accepted([{ type: "phone.slept", fromMs: order.fromMs, forMs: order.forMs }]);
     case "abandon":
       return accepted([{ type: "run.abandoned", reason: order.reason }]);
     case "pause":
@@ -187,6 +193,7 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command, now: numbe
     case "move-vessel":
     case "change-hands":
     case "note-lot":
+    case "note-tare":
       return aroundRun(order);
     default:
       return atVisit(run, order, now);

@@ -1,5 +1,12 @@
 import { type DripForecast, forecastDrip, type NoForecast } from "../method/drip/drip-forecast.ts";
+import type { VesselShape } from "../method/drip/vessel-shape.ts";
 import { openVisit, type Reading, type Run, stepOfVisit, type Visit } from "./run.ts";
+
+/** What had dripped, and when, epoch ms. */
+export interface Collected {
+  readonly at: number;
+  readonly ml: number;
+}
 
 /** The visit that drips now; nothing at any other step. */
 export function drippingVisit(run: Run): Visit | undefined {
@@ -7,14 +14,36 @@ export function drippingVisit(run: Run): Visit | undefined {
   return visit !== undefined && stepOfVisit(run, visit).work === "drip" ? visit : undefined;
 }
 
+/** The visit that drips now or dripped last; nothing in a batch that has not come to it. */
+export const lastDrip = (run: Run): Visit | undefined =>
+  run.visits.findLast((visit) => stepOfVisit(run, visit).work === "drip");
+
 const isCollected = ({ what, unit }: Pick<Reading, "what" | "unit">): boolean =>
   what === "collected" && unit === "ml";
 
+/** The readings of a drip, in the order they were noted. */
+export const collectedIn = (run: Run, visit: Visit): readonly Collected[] =>
+  run.readings
+    .filter((one) => one.visit === visit.key && isCollected(one))
+    .map(({ at, value }) => ({ at, ml: value }));
+
+/** What stands above the filter: as somebody said at the drip, or else as the spec says. */
+export const shapeOf = (run: Run): VesselShape =>
+  run.shapes.at(-1)?.shape ?? run.plan.spec.wash?.filterShape ?? "unknown";
+
+/** Whether to ask what stands above the filter: neither the spec nor anybody has said. */
+export const asksShape = (run: Run): boolean =>
+  run.shapes.length === 0 &&
+  run.plan.yield !== undefined &&
+  drippingVisit(run) !== undefined &&
+  shapeOf(run) === "unknown";
+
 /**
- * When the slow drip will be through, from the readings of what has come so far.
+ * When a slow drip will be through, from the readings of what has come so far.
  *
- * @param run - at its slow drip, with a plan that expects a yield
- * @param more - a reading just taken that the log does not hold yet; ml, epoch ms
+ * @param run - with a plan that expects a yield
+ * @param more - a reading just taken that the log does not hold yet
+ * @param visit - the drip; the one going on unless told
  * @returns the forecast, or why there is none yet; nothing where nothing drips. Times in it count
  *   from the start of the step
  * @source as `forecastDrip`
@@ -22,37 +51,51 @@ const isCollected = ({ what, unit }: Pick<Reading, "what" | "unit">): boolean =>
  */
 export function dripOutlook(
   run: Run,
-  more: readonly { readonly at: number; readonly ml: number }[] = [],
+  more: readonly Collected[] = [],
+  visit = drippingVisit(run),
 ): DripForecast | NoForecast | undefined {
-  const visit = drippingVisit(run);
   const expected = run.plan.yield;
   if (visit === undefined || expected === undefined || !(expected.expected > 0)) return undefined;
-  const logged = run.readings
-    .filter((one) => one.visit === visit.key && isCollected(one))
-    .map(({ at, value }) => ({ at, ml: value }));
+  const readings = [...collectedIn(run, visit), ...more];
   return forecastDrip({
-    readings: [...logged, ...more].map(({ at, ml }) => ({ atMs: at - visit.startedAt, ml })),
+    readings: readings.map(({ at, ml }) => ({ atMs: at - visit.startedAt, ml })),
     total: expected,
-    shape: run.plan.spec.wash?.filterShape ?? "unknown",
+    shape: shapeOf(run),
   });
 }
 
+/** A look sooner than this after a reading tells nothing new, ms. Judgement. */
+const SOONEST = 5 * 60_000;
+
 /**
- * When somebody should look at the drip again: at the reading that would tell most, or when it
- * should be through, whichever comes first; never in the past.
+ * When to look at a drip again: at the reading that would tell most, or when it should be through,
+ * whichever comes first.
  *
+ * @param visit - the drip
+ * @param outlook - from its readings
+ * @param last - when it was last read, epoch ms
+ * @returns epoch ms, at least five minutes after the last reading; nothing before the first
+ */
+export function nextLookAt(
+  visit: Visit,
+  outlook: DripForecast | NoForecast,
+  last: number,
+): number | undefined {
+  if (outlook.type === "none" && outlook.why === "no-reading") return undefined;
+  const through = outlook.type === "forecast" ? outlook.throughAt.p50 : Number.POSITIVE_INFINITY;
+  const at = visit.startedAt + Math.min(outlook.nextReading.atMs, through);
+  return Math.round(Math.max(at, last + SOONEST));
+}
+
+/**
+ * When somebody should look at the drip again once a reading is noted; never in the past.
+ *
+ * @param reading - just taken, ml
  * @param now - epoch ms
  * @returns epoch ms; nothing while there is no forecast
  */
 export function nextDripLook(run: Run, reading: number, now: number): number | undefined {
   const visit = drippingVisit(run);
   const outlook = dripOutlook(run, [{ at: now, ml: reading }]);
-  if (visit === undefined || outlook === undefined) return undefined;
-  if (outlook.type === "none" && outlook.why === "no-reading") return undefined;
-  const through = outlook.type === "forecast" ? outlook.throughAt.p50 : Number.POSITIVE_INFINITY;
-  const at = visit.startedAt + Math.min(outlook.nextReading.atMs, through);
-  return Math.round(Math.max(at, now + SOONEST));
+  return visit && outlook && nextLookAt(visit, outlook, now);
 }
-
-/** A look sooner than this after a reading tells nothing new, ms. Judgement. */
-const SOONEST = 5 * 60_000;

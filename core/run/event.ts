@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { OUTCOMES, procedureSchema, READING_KEYS, STANDS } from "../method/procedure.ts";
 import { planSchema } from "../spec/plan.ts";
+import { FILTER_SHAPES } from "../spec/spec.ts";
 
 /** More than any vessel holds, ml: what an event may carry. */
 export const MOST_AMOUNT = 10_000_000;
@@ -9,6 +10,7 @@ const id = z.string().check(z.minLength(1), z.maxLength(80));
 const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
 const amount = z.number().check(z.gte(0), z.lte(MOST_AMOUNT));
 const words = z.string().check(z.maxLength(2000));
+const initials = z.string().check(z.minLength(1), z.maxLength(8));
 
 /** What else may watch a wait: the phone's own clock, a person, the writing on the vessel. */
 export const WATCHERS = ["phone-clock", "person", "vessel"] as const;
@@ -16,10 +18,18 @@ export const WATCHERS = ["phone-clock", "person", "vessel"] as const;
 /** Units a reading may carry. */
 export const READING_UNITS = ["ml", "g", "degC", "count", "brix"] as const;
 
+/** Vessels that are weighed with what is in them: the one the cloudy run is caught in, and the next. */
+export const VESSELS = ["cloudy-run", "clear-run"] as const;
+
+/** What a scale showed, g: a volume that was weighed keeps both. */
+const weighedSchema = z.object({ gross: amount, tare: amount });
+const weighed = z.optional(weighedSchema);
+
 const readingFields = {
   what: z.enum(READING_KEYS),
   value: z.number().check(z.gte(-50), z.lte(MOST_AMOUNT)),
   unit: z.enum(READING_UNITS),
+  weighed,
 };
 
 /** Bottles of one size that were filled. */
@@ -47,15 +57,22 @@ const DRAFTS = [
   body("reading.logged", { visit: id, ...readingFields }),
   /** What was seen or tasted; a wait that goes on may be tasted several times. */
   body("look.noted", { visit: id, look: z.enum(OUTCOMES) }),
-  body("run.repoured", { visit: id, ml: amount }),
-  body("yield.logged", { visit: id, ml: amount }),
+  body("run.repoured", { visit: id, ml: amount, weighed }),
+  body("yield.logged", { visit: id, ml: amount, weighed }),
   body("topup.poured", { visit: id, ml: amount, advised: amount, planned: amount }),
   body("alarm.heard", { visit: id, dueAt: moment }),
   /** Somebody said that another alarm also watches this wait. */
-  body("alarm.handed", { visit: id, dueAt: moment, to: z.enum(WATCHERS) }),
+  body("alarm.handed", {
+    visit: id,
+    dueAt: moment,
+    to: z.enum(WATCHERS),
+    who: z.optional(initials),
+  }),
   body("due.moved", { visit: id, dueAt: moment }),
   body("note.added", { text: words }),
   body("clock.shifted", { byMs: z.number().check(z.int()), keepElapsed: z.boolean() }),
+  /** The page did not run meanwhile, so nothing here could have rung. Times in ms. */
+  body("phone.slept", { fromMs: moment, forMs: moment }),
   body("event.undone", { undoes: id }),
   body("run.bottled", { visit: id, bottles: z.array(bottlesSchema), useBy: moment }),
   body("run.abandoned", { reason: words }),
@@ -64,10 +81,14 @@ const DRAFTS = [
   body("run.resumed", {}),
   /** When it has to be ready. */
   body("ready.set", { by: moment }),
+  /** What a vessel weighs empty, g. */
+  body("tare.noted", { vessel: z.enum(VESSELS), grams: amount }),
+  /** What stands above the filter, where the spec does not say. */
+  body("shape.noted", { visit: id, shape: z.enum(FILTER_SHAPES) }),
   /** Where the vessel was put. */
   body("vessel.moved", { to: z.enum(STANDS) }),
   /** Whose hands it is in, by initials. */
-  body("hands.changed", { initials: z.string().check(z.minLength(1), z.maxLength(8)) }),
+  body("hands.changed", { initials }),
   /** The lot of an ingredient, and the use-by date on it where there is one. */
   body("lot.noted", {
     ingredient: id,
@@ -107,5 +128,9 @@ export type RunEvent = Stamp & Draft;
 export type ReadingUnit = (typeof READING_UNITS)[number];
 /** What else watches a wait. */
 export type OtherWatch = (typeof WATCHERS)[number];
+/** A vessel that is weighed with what is in it. */
+export type Vessel = (typeof VESSELS)[number];
+/** What a scale showed, g. */
+export type Weighed = Readonly<z.infer<typeof weighedSchema>>;
 /** Bottles of one size. */
 export type Bottles = Readonly<z.infer<typeof bottlesSchema>>;

@@ -1,52 +1,10 @@
 import { stepOf } from "../method/procedure.ts";
 import type { Draft, RunEvent, Stamp } from "./event.ts";
 import { mergeEvents, undoneActs } from "./order.ts";
-import type { Bottled, LinePoured, Reading, RePour, Run, Seen, TopUpPoured, Visit } from "./run.ts";
+import type { Run, Visit } from "./run.ts";
+import { keep, listsOf, noLists } from "./run-lists.ts";
 
 type EventOf<Type extends Draft["type"]> = Stamp & Extract<Draft, { type: Type }>;
-
-/** What a run keeps in the order it was said. */
-interface Lists {
-  readonly poured: LinePoured[];
-  readonly readings: Reading[];
-  readonly looks: Seen[];
-  readonly rePours: RePour[];
-  readonly yields: Run["yields"][number][];
-  readonly topUps: TopUpPoured[];
-  readonly bottlings: Bottled[];
-  readonly notes: Run["notes"][number][];
-  readonly stands: Run["stands"][number][];
-  readonly hands: Run["hands"][number][];
-  readonly lots: Run["lots"][number][];
-}
-
-const noLists = (): Lists => ({
-  poured: [],
-  readings: [],
-  looks: [],
-  rePours: [],
-  yields: [],
-  topUps: [],
-  bottlings: [],
-  notes: [],
-  stands: [],
-  hands: [],
-  lots: [],
-});
-
-const listsOf = (run: Run): Lists => ({
-  poured: [...run.poured],
-  readings: [...run.readings],
-  looks: [...run.looks],
-  rePours: [...run.rePours],
-  yields: [...run.yields],
-  topUps: [...run.topUps],
-  bottlings: [...run.bottlings],
-  notes: [...run.notes],
-  stands: [...run.stands],
-  hands: [...run.hands],
-  lots: [...run.lots],
-});
 
 function started(event: EventOf<"run.started">): Run {
   return {
@@ -102,77 +60,15 @@ function waitChanged(run: Run, event: EventOf<"alarm.heard" | "alarm.handed" | "
     switch (event.type) {
       case "alarm.heard":
         return { ...visit, heardAt: Math.max(visit.heardAt ?? 0, event.at) };
-      case "alarm.handed":
-        return { ...visit, handed: { to: event.to, dueAt: event.dueAt } };
+      case "alarm.handed": {
+        const { to, dueAt, who } = event;
+        const told = { to, dueAt, ...(who === undefined ? {} : { who }) };
+        return { ...visit, handed: [...(visit.handed ?? []), told] };
+      }
       case "due.moved":
         return { ...visit, dueAt: event.dueAt };
     }
   });
-}
-
-const said = ({ id, act, device, at, visit }: Stamp & { readonly visit: string }) => ({
-  id,
-  act,
-  device,
-  at,
-  visit,
-});
-
-/** Notes what was said; false where an event says nothing that is kept in a list. */
-function keep(lists: Lists, event: RunEvent): boolean {
-  switch (event.type) {
-    case "line.poured":
-      lists.poured.push({ ...said(event), line: event.line });
-      return true;
-    case "reading.logged": {
-      const { what, value, unit } = event;
-      lists.readings.push({ ...said(event), what, value, unit });
-      return true;
-    }
-    case "look.noted":
-      lists.looks.push({ ...said(event), look: event.look });
-      return true;
-    case "run.repoured":
-      lists.rePours.push({ ...said(event), ml: event.ml });
-      return true;
-    case "yield.logged":
-      lists.yields.push({ ...said(event), ml: event.ml });
-      return true;
-    case "topup.poured": {
-      const { ml, advised, planned } = event;
-      lists.topUps.push({ ...said(event), ml, advised, planned });
-      return true;
-    }
-    case "run.bottled":
-      lists.bottlings.push({ ...said(event), bottles: event.bottles, useBy: event.useBy });
-      return true;
-    case "note.added":
-      lists.notes.push({ at: event.at, text: event.text });
-      return true;
-    default:
-      return keepAround(lists, event);
-  }
-}
-
-/** Keeps what is said of the whole run rather than of one step; false where it is something else. */
-function keepAround(lists: Lists, event: RunEvent): boolean {
-  const { act, device, at } = event;
-  const it = { act, device, at };
-  switch (event.type) {
-    case "vessel.moved":
-      lists.stands.push({ ...it, to: event.to });
-      return true;
-    case "hands.changed":
-      lists.hands.push({ ...it, initials: event.initials });
-      return true;
-    case "lot.noted": {
-      const { ingredient, lot, useBy } = event;
-      lists.lots.push({ ...it, ingredient, lot, ...(useBy === undefined ? {} : { useBy }) });
-      return true;
-    }
-    default:
-      return false;
-  }
 }
 
 function resumed(run: Run): Run {

@@ -1,7 +1,17 @@
 import type { Outcome, Procedure, ReadingKey, Stand, Step } from "../method/procedure.ts";
 import { stepOf } from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
-import type { Bottles, OtherWatch, ReadingUnit } from "./event.ts";
+import type { FilterShape } from "../spec/spec.ts";
+import type { Bottles, OtherWatch, ReadingUnit, Vessel, Weighed } from "./event.ts";
+
+/** Another watch on a wait, as somebody said. */
+export interface Handed {
+  readonly to: OtherWatch;
+  /** The due time it was told, epoch ms. */
+  readonly dueAt: number;
+  /** Who watches, by initials. */
+  readonly who?: string;
+}
 
 /** One passage through a step. Times in epoch ms. */
 export interface Visit {
@@ -11,8 +21,8 @@ export interface Visit {
   readonly finishedAt?: number;
   /** When a timed wait ends or a watched wait first asks; absent where nothing is waited for. */
   readonly dueAt?: number;
-  /** What else watches this wait, and the due time it was told. */
-  readonly handed?: { readonly to: OtherWatch; readonly dueAt: number };
+  /** What else watches this wait, in the order it was said; absent where nothing does. */
+  readonly handed?: readonly Handed[];
   /** The latest moment somebody answered its alarm. */
   readonly heardAt?: number;
 }
@@ -38,6 +48,8 @@ export interface Reading extends Said {
   readonly what: ReadingKey;
   readonly value: number;
   readonly unit: ReadingUnit;
+  /** Where it was read off a scale. */
+  readonly weighed?: Weighed;
 }
 
 /** What was seen. */
@@ -48,6 +60,12 @@ export interface Seen extends Said {
 /** A cloudy run poured back over the curd, ml. */
 export interface RePour extends Said {
   readonly ml: number;
+  readonly weighed?: Weighed;
+}
+
+/** What stands above the filter, as somebody said. */
+export interface ShapeNoted extends Said {
+  readonly shape: FilterShape;
 }
 
 /** An ingredient that has gone into the vessel. */
@@ -83,10 +101,12 @@ export interface Run {
   readonly readings: readonly Reading[];
   readonly looks: readonly Seen[];
   readonly rePours: readonly RePour[];
-  readonly yields: readonly (Said & { readonly ml: number })[];
+  readonly yields: readonly (Said & { readonly ml: number; readonly weighed?: Weighed })[];
   readonly topUps: readonly TopUpPoured[];
   readonly bottlings: readonly Bottled[];
   readonly notes: readonly { readonly at: number; readonly text: string }[];
+  readonly shapes: readonly ShapeNoted[];
+  readonly tares: readonly (Happened & { readonly vessel: Vessel; readonly grams: number })[];
   readonly stands: readonly (Happened & { readonly to: Stand })[];
   readonly hands: readonly (Happened & { readonly initials: string })[];
   readonly lots: readonly (Happened & {

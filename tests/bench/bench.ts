@@ -4,8 +4,10 @@ import { willCurdle } from "../../core/acid/curdle.ts";
 import { dairyOf } from "../../core/acid/milk.ts";
 import { mixPh } from "../../core/acid/mix-ph.ts";
 import { acidPerLitre, strengthOf, sugarPerLitre } from "../../core/liquid/liquid.ts";
+import { dripOutlook } from "../../core/run/drip-outlook.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
+import type { Run } from "../../core/run/run.ts";
 import { stampDrafts } from "../../core/run/stamp.ts";
 import { writtenAmounts } from "../../core/spec/batch-amounts.ts";
 import { scaleFor } from "../../core/spec/batch-size.ts";
@@ -16,6 +18,7 @@ import { planBatch } from "../../core/spec/plan-batch.ts";
 import { stagesOf } from "../../core/spec/stages.ts";
 import { lineOf, must, PUNCH } from "../support/punch-spec.ts";
 import { TestBench } from "../support/run-events.ts";
+import { finishOpenStep } from "../support/wash-walk.ts";
 import { planSheet } from "./plan-sheet.ts";
 
 /** Warm-up first, then the median of so many runs, ms. */
@@ -119,6 +122,28 @@ const log = longLog(2000);
 say(
   `fold of a run of ${log.length} events, most of them notes`,
   median(() => foldRun(log), 21, 5),
+);
+
+/** A run at its slow drip, four readings in. */
+function dripping(): Run {
+  const bench = new TestBench();
+  bench.start(plan);
+  for (let turn = 0; turn < 20 && bench.run?.visits.at(-1)?.step !== "slow-drip"; turn += 1) {
+    const order = bench.run && finishOpenStep(bench.run);
+    if (order !== undefined) bench.order(order);
+  }
+  for (const value of [700, 1300, 1900, 2400]) {
+    bench.now += 45 * 60_000;
+    const reading = { visit: "slow-drip#1", what: "collected", value, unit: "ml" } as const;
+    bench.order({ type: "log-reading", ...reading });
+  }
+  if (bench.run === undefined) throw new RangeError("a run was started");
+  return bench.run;
+}
+const drip = dripping();
+say(
+  "outlook of a drip with four readings, its curve with it",
+  median(() => dripOutlook(drip), 51, 10),
 );
 
 const dairy = dairyOf("whole");

@@ -33,7 +33,7 @@ beforeEach(async () => {
 });
 afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
-const question = () => bar.page.getByRole("alertdialog", { name: said.alarm.jumpAsk });
+const question = () => bar.page.getByRole("alertdialog", { name: said.clock.ask });
 
 const moved = [
   { move: "forward", by: 3 * HOUR, says: "3 h", keep: "18:00" },
@@ -44,10 +44,10 @@ for (const { move, by, says, keep } of moved) {
     const { page, hands } = bar;
     await page.clock.setSystemTime((await clockOf(page)) + by);
     await question().waitFor();
-    expect(await question().textContent()).toContain(said.alarm.jumped(says));
+    expect(await question().textContent()).toContain(said.clock.moved(says));
     expect((await storedLog(page)).length).toBe(resting.events.length);
     await shot(page, `clock-moved-${move}`);
-    await hands.hold(holdOf(page, said.alarm.jumpKeep));
+    await hands.hold(holdOf(page, said.clock.keep));
     await question().waitFor({ state: "detached" });
     await page.getByText(said.work.due(keep), { exact: true }).waitFor();
     const log = await storedLog(page);
@@ -67,7 +67,7 @@ test("the new time is right: due times stay, and what is due by it rings", async
   const { page, hands } = bar;
   await page.clock.setSystemTime(NOW + 2 * HOUR);
   await question().waitFor();
-  await hands.hold(holdOf(page, said.alarm.jumpTrust));
+  await hands.hold(holdOf(page, said.clock.trust));
   await page.locator(".alarm-sheet", { hasText: "1 h late" }).waitFor();
   expect((await storedLog(page)).at(-1)).toMatchObject({
     type: "clock.shifted",

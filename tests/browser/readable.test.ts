@@ -71,7 +71,7 @@ test("every screen of the job is readable in both themes, and none is wider than
   await page.locator(".alarm-sheet").waitFor();
   await look("an alarm");
   await page.clock.setSystemTime(OPENS + 12 * HOUR);
-  await page.getByRole("alertdialog", { name: said.alarm.jumpAsk }).waitFor();
+  await page.getByRole("alertdialog", { name: said.clock.ask }).waitFor();
   await look("the clock's question");
   expect(found).toEqual({});
 }, 120_000);

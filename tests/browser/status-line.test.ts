@@ -71,7 +71,7 @@ test("untouched, touched, sound checked, and twelve hours later: it says what ho
   await untilSays(page, "sound-unheard");
   await checkSound(bar);
   await untilSays(page, "rings-here");
-  await hands.hold(holdOf(page, said.run.handDone));
+  await hands.hold(holdOf(page, said.handOver.clockDone));
   await untilSays(page, "rings-here-and-phone-clock");
   expect((await storedLog(page)).at(-1)).toMatchObject({
     type: "alarm.handed",

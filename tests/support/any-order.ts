@@ -3,8 +3,9 @@ import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
 import { LOOKS, OUTCOMES, READING_KEYS, STANDS } from "../../core/method/procedure.ts";
 import type { Answer } from "../../core/run/answer.ts";
 import type { Command } from "../../core/run/command.ts";
-import { READING_UNITS, WATCHERS } from "../../core/run/event.ts";
+import { READING_UNITS, VESSELS, WATCHERS } from "../../core/run/event.ts";
 import { openVisit } from "../../core/run/run.ts";
+import { FILTER_SHAPES } from "../../core/spec/spec.ts";
 import { planOf, type TestBench } from "./run-events.ts";
 import { finishOpenStep } from "./wash-walk.ts";
 
@@ -81,17 +82,36 @@ const odd: fc.Arbitrary<Odd> = fc.oneof<fc.Arbitrary<Odd>[]>(
   fc
     .tuple(place, fc.constantFrom(...plan.lines.map((line) => line.lineId), "none"))
     .map(([at, line]) => (bench) => ({ type: "pour-line", visit: at(bench), line })),
+  fc.tuple(place, ml).map(([at, gross]) => (bench) => ({
+    type: "log-weight",
+    visit: at(bench),
+    gross,
+  })),
+  fc.tuple(fc.constantFrom(...VESSELS), ml).map(([vessel, grams]) => () => ({
+    type: "note-tare",
+    vessel,
+    grams,
+  })),
+  fc.tuple(place, fc.constantFrom(...FILTER_SHAPES)).map(([at, shape]) => (bench) => ({
+    type: "note-shape",
+    visit: at(bench),
+    shape,
+  })),
   fc.tuple(place, moment).map(([at, dueAt]) => (bench) => ({
     type: "hear-alarm",
     visit: at(bench),
     dueAt,
   })),
-  fc.tuple(place, moment, fc.constantFrom(...WATCHERS)).map(([at, dueAt, to]) => (bench) => ({
-    type: "hand-alarm",
-    visit: at(bench),
-    dueAt,
-    to,
-  })),
+  fc
+    .tuple(place, moment, fc.constantFrom(...WATCHERS), fc.constantFrom("AB", " ", "x".repeat(9)))
+    .map(([at, dueAt, to, who]) => (bench) => ({
+      type: "hand-alarm",
+      visit: at(bench),
+      dueAt,
+      to,
+      who,
+    })),
+  fc.tuple(moment, moment).map(([fromMs, forMs]) => () => ({ type: "note-sleep", fromMs, forMs })),
   fc.tuple(place, moment).map(([at, dueAt]) => (bench) => ({
     type: "move-due",
     visit: at(bench),

@@ -4,7 +4,8 @@ import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { findBrowser } from "./find-browser.mjs";
 
-const FLAGS = [
+/** What every browser of the tests is started with. */
+export const FLAGS: readonly string[] = [
   "--disable-gpu",
   "--disable-quic",
   "--no-first-run",
@@ -26,6 +27,8 @@ export interface PhoneOptions {
   readonly theme?: "dark" | "light";
   readonly reducedMotion?: boolean;
   readonly pixelsPerPoint?: number;
+  /** The time zone that the phone is set to; this machine's unless told. */
+  readonly zone?: string;
   /** A profile folder to keep, so that it can be opened again; see `newProfile`. */
   readonly profile?: string;
 }
@@ -72,11 +75,12 @@ export async function openPhone(options: PhoneOptions): Promise<Phone> {
   const profile = options.profile ?? newProfile();
   const context = await chromium.launchPersistentContext(profile, {
     executablePath,
-    args: process.getuid?.() === 0 ? [...FLAGS, "--no-sandbox"] : FLAGS,
+    args: process.getuid?.() === 0 ? [...FLAGS, "--no-sandbox"] : [...FLAGS],
     viewport: SIZES[options.size ?? "usual"],
     deviceScaleFactor: options.pixelsPerPoint ?? 2,
     hasTouch: true,
     isMobile: true,
+    ...(options.zone === undefined ? {} : { timezoneId: options.zone }),
     colorScheme: options.theme ?? "dark",
     reducedMotion: options.reducedMotion ? "reduce" : "no-preference",
   });

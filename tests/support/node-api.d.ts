@@ -88,6 +88,14 @@ declare module "node:child_process" {
     readonly stdout: string;
     readonly stderr: string;
   }
+  interface Child {
+    kill(signal: string): boolean;
+  }
+  export function spawn(
+    program: string,
+    args: readonly string[],
+    options?: { readonly stdio?: "ignore" },
+  ): Child;
   export function spawnSync(program: string, args: readonly string[], options?: Options): Outcome;
   export function execFileSync(
     program: string,

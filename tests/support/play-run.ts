@@ -1,5 +1,6 @@
 import { DEMO_SPECS } from "../../app/demo/specs.ts";
-import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
+import type { Procedure } from "../../core/method/procedure.ts";
+import { procedureFor } from "../../core/method/procedures.ts";
 import type { Command } from "../../core/run/command.ts";
 import { decide } from "../../core/run/decide.ts";
 import type { RunEvent } from "../../core/run/event.ts";
@@ -33,6 +34,12 @@ export function planned(
   const plan = planBatch(spec, cupboard, size, NEW_HOUSE);
   if (!plan.ok) throw new RangeError(`no plan: ${plan.refusal}`);
   return plan.value;
+}
+
+function procedureOf({ spec }: Plan): Procedure {
+  const found = procedureFor(spec, []);
+  if (found === undefined) throw new RangeError(`no procedure for ${spec.name}`);
+  return found;
 }
 
 /** A log that is written order by order, as the app would. */
@@ -93,7 +100,7 @@ export function started(
   at: number,
   plan: Plan = planned(demoSpec("Pear Beacon")),
 ): Played {
-  const procedure = DAIRY_WASH;
+  const procedure = procedureOf(plan);
   const command = { type: "start-run", batch, plan, procedure, appVersion: "0.0.0-test" } as const;
   return append(runId, [], command, at, "phone-a");
 }

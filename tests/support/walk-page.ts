@@ -1,5 +1,6 @@
 import { mkdirSync } from "node:fs";
 import type { BrowserContext, Locator, Page } from "playwright-core";
+import type { Book } from "../../app/storage/books.ts";
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import { mergeEvents } from "../../core/run/order.ts";
 import { openPhone, type Phone, type PhoneOptions, untilStored } from "./browser.ts";
@@ -130,6 +131,32 @@ export async function storedLog(page: Page): Promise<readonly RunEvent[]> {
   );
 }
 
+/** Puts records into a store of the phone's database; the page must be opened anew to read them. */
+export async function putOn(
+  page: Page,
+  store: "events" | Book,
+  records: readonly object[],
+): Promise<void> {
+  await page.evaluate(
+    ([name, all]) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open("second-pour");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const tx = db.transaction(name, "readwrite");
+          for (const record of all) tx.objectStore(name).put(record);
+          tx.onerror = () => reject(tx.error);
+          tx.oncomplete = () => {
+            db.close();
+            resolve();
+          };
+        };
+      }),
+    [store, [...records]] as const,
+  );
+}
+
 /**
  * Puts a log into the phone's database and opens the app on it.
  *
@@ -142,24 +169,7 @@ export async function putLog(
   hash = "",
   at?: number,
 ): Promise<void> {
-  await page.evaluate(
-    (all) =>
-      new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open("second-pour");
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const db = opening.result;
-          const tx = db.transaction("events", "readwrite");
-          for (const event of all) tx.objectStore("events").put(event);
-          tx.onerror = () => reject(tx.error);
-          tx.oncomplete = () => {
-            db.close();
-            resolve();
-          };
-        };
-      }),
-    [...events],
-  );
+  await putOn(page, "events", events);
   await page.goto("about:blank");
   if (at !== undefined) await phone.context.clock.setSystemTime(at);
   await page.goto(server.url + hash);

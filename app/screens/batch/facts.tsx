@@ -4,6 +4,7 @@ import { settings } from "../../state.ts";
 import { dateYear, duration, percent, volume } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { stepName } from "./about.ts";
+import { Drip } from "./drip.tsx";
 
 const show = (ml: number): string => volume(ml, settings.value);
 
@@ -84,6 +85,7 @@ export function Facts({ run }: { readonly run: Run }) {
           <Bottled facts={facts} />
         </dl>
       </section>
+      <Drip run={run} />
       <section class="batch-part">
         <h2>{words.steps}</h2>
         <dl class="batch-steps">

@@ -9,7 +9,7 @@ import { typed } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 /** Saves a choice; what could not be saved is said beside it. */
-function useChoice() {
+export function useChoice() {
   const [fault, setFault] = useState<string | undefined>(undefined);
   const choose = async (change: Parameters<typeof saveSettings>[0]) => {
     const saved = await saveSettings(change);
@@ -18,7 +18,8 @@ function useChoice() {
   return { fault, choose };
 }
 
-function Fault({ fault }: { readonly fault: string | undefined }) {
+/** What could not be saved, said beside it. */
+export function Fault({ fault }: { readonly fault: string | undefined }) {
   if (fault === undefined) return null;
   return (
     <p class="kit-fault" role="alert">
@@ -89,7 +90,7 @@ interface TypedProps {
 }
 
 /** Something typed that is saved as soon as it makes sense; until then the old one holds. */
-function Typed({ label, hint, fault, start, onType }: TypedProps) {
+export function Typed({ label, hint, fault, start, onType }: TypedProps) {
   const [text, setText] = useState(start);
   const [wrong, setWrong] = useState(false);
   return (

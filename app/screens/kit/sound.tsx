@@ -1,13 +1,16 @@
 import { useState } from "preact/hooks";
 import { saveSettings } from "../../commands.ts";
+import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { now, settings } from "../../state.ts";
+import { routes } from "../../routes.ts";
+import { now, openRuns, settings } from "../../state.ts";
 import { dueTime } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 type Check =
   | { readonly type: "idle" }
   | { readonly type: "asked" }
+  | { readonly type: "heard" }
   | { readonly type: "unheard" }
   | { readonly type: "failed"; readonly why: string };
 
@@ -18,7 +21,7 @@ export function SoundCheck({ onSoundCheck }: { readonly onSoundCheck: () => void
   const heardAt = settings.value.soundHeardAt;
   const yes = async () => {
     const saved = await saveSettings({ soundHeardAt: now.value });
-    setCheck(saved.ok ? { type: "idle" } : { type: "failed", why: sentence(saved) });
+    setCheck(saved.ok ? { type: "heard" } : { type: "failed", why: sentence(saved) });
   };
   // What was heard before says nothing about a phone that was just not heard.
   const no = async () => {
@@ -43,6 +46,9 @@ export function SoundCheck({ onSoundCheck }: { readonly onSoundCheck: () => void
           <TapButton onAct={() => void yes()}>{words.yes}</TapButton>
           <TapButton onAct={() => void no()}>{words.no}</TapButton>
         </fieldset>
+      )}
+      {check.type === "heard" && openRuns.value.length > 0 && (
+        <LinkButton href={routes.bench}>{words.back}</LinkButton>
       )}
       {check.type === "unheard" && <p role="status">{words.help}</p>}
       {check.type === "failed" && (

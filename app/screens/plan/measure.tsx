@@ -7,6 +7,7 @@ import {
 } from "../../../core/spec/plan-figures.ts";
 import type { RoundingChange } from "../../../core/spec/rounded-plan.ts";
 import { yieldFigure } from "../../../core/spec/stages.ts";
+import { batchName } from "../../ahead/batch-name.ts";
 import { saveSettings } from "../../commands.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
@@ -14,7 +15,6 @@ import { settings } from "../../state.ts";
 import { signed } from "../../words/change-text.ts";
 import { typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { batchName } from "./batch-name.ts";
 import { ratioText } from "./changes-text.ts";
 import { bound, type Made, show, tools } from "./house.ts";
 import { Section } from "./section.tsx";

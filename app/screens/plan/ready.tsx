@@ -1,144 +1,178 @@
 import { useMemo, useState } from "preact/hooks";
-import { calendarText } from "../../../core/board/calendar/ics.ts";
-import type { DayPlan } from "../../../core/board/schedule/day-plan.ts";
-import { jobOf } from "../../../core/board/schedule/job-of.ts";
-import { scheduleJobs } from "../../../core/board/schedule/plan-day.ts";
-import { type ReadyBy, readyByOf } from "../../../core/board/schedule/ready-by.ts";
-import { usualDrip } from "../../../core/method/drip/usual-drip.ts";
+import { type Parts, partsOf } from "../../../core/board/plan-ahead.ts";
+import type { Planned } from "../../../core/board/planned.ts";
+import type { DayPlan, PlacedStep } from "../../../core/board/schedule/day-plan.ts";
+import { prepDay } from "../../../core/board/schedule/prep-day.ts";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
-import { shareFile } from "../../device/share.ts";
-import { localOf, phoneZone } from "../../local-time.ts";
+import { MomentFields, useMoment } from "../../ahead/moment.tsx";
+import { dayOf, limitsUntil, minute, waiting } from "../../ahead/prep.ts";
+import { shortSentence } from "../../ahead/short-sentence.ts";
+import { freshId, savePlanned, tell } from "../../commands.ts";
+import { HoldButton } from "../../parts/hold-button.tsx";
+import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { now } from "../../state.ts";
+import { routes } from "../../routes.ts";
+import { now, openRuns, ownProcedures, specs } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
-import { sayLater } from "../../words/say-later.ts";
+import { say } from "../../words/say.ts";
+import { sayLater, sentence } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
+import { house, shelf, show } from "./house.ts";
 import { Section } from "./section.tsx";
 
 interface ReadyProps {
   readonly specId: string;
   readonly plan: Plan;
+  readonly changes: readonly string[];
 }
 
-const JOB = "batch";
-/** Two filters share a stand's place only if there is one for each. */
-const capacityOf = (plan: Plan) => ({ person: 1, "filter-stand": plan.spec.wash?.filters ?? 1 });
+/** The batch as it would stand on the prep list, and what has to be made for it first. */
+function useCandidate({ plan, changes }: ReadyProps, readyBy: number) {
+  // One id for as long as the plan stands on the screen: putting it on the list twice changes it.
+  const id = useMemo(freshId, [plan]);
+  return useMemo(() => {
+    const procedure = procedureFor(plan.spec, ownProcedures.value);
+    if (procedure === undefined) return undefined;
+    const batch: Planned = { id, plan, procedure, readyBy, changes: [...changes] };
+    const parts = partsOf(batch, {
+      cupboard: shelf.value,
+      specs: new Map(specs.value.map((spec) => [spec.id, spec])),
+      rules: house.value,
+      procedures: ownProcedures.value,
+      newId: freshId,
+    });
+    return { batch, parts };
+  }, [id, plan, changes.join(), readyBy]);
+}
 
-/** The batch as the schedule sees it, ready by a moment. */
-function dayOf(plan: Plan, readyBy: number, at: number) {
-  const procedure = procedureFor(plan.spec, []);
-  if (procedure === undefined) return undefined;
-  const drip = usualDrip(plan.yield?.expected ?? 0, plan.spec.wash?.filters ?? 1);
-  // An infusion may be right sooner, but it has to be ready even if it takes its whole time.
-  const longest = procedure.steps.flatMap(({ id, longestFor }) =>
-    longestFor === undefined ? [] : [[id, longestFor] as const],
+/** Runs of hands-on work of one batch, each with what is to be done in it. */
+function windowsOf(day: DayPlan, { id, procedure }: Planned): readonly string[] {
+  const mine = day.placed.filter(({ job, step }) => {
+    const kind = procedure.steps.find((one) => one.id === step)?.kind;
+    return job === id && (kind === "hands-on" || kind === "reading");
+  });
+  const groups: PlacedStep[][] = [];
+  for (const one of mine) {
+    const last = groups.at(-1);
+    if (last?.at(-1)?.endAt === one.startAt) last.push(one);
+    else groups.push([one]);
+  }
+  const title = ({ step }: PlacedStep) =>
+    stepTitle(procedure.steps.find((one) => one.id === step) ?? { id: step });
+  return groups.map((group) => {
+    const from = group[0]?.startAt ?? 0;
+    const to = group.at(-1)?.endAt ?? 0;
+    return `${dueTime(from, now.value)}–${dueTime(to, from)}: ${group.map(title).join(", ")}`;
+  });
+}
+
+/** What the house makes itself for this batch: on the prep list with it, unless it is there. */
+function PartsFirst(props: { parts: Parts; take: boolean; onTake: (take: boolean) => void }) {
+  const { parts, take, onTake } = props;
+  const words = sayLater.days.parts;
+  if (parts.planned.length === 0 && parts.unplanned.length === 0) return null;
+  return (
+    <>
+      <h3>{words.title}</h3>
+      <ul class="plan-ready">
+        {parts.planned.map(({ id, plan }) => (
+          <li key={id}>{words.part(plan.spec.name, show(plan.finalMl))}</li>
+        ))}
+      </ul>
+      {parts.unplanned.length > 0 && <p>{words.unplanned(parts.unplanned.join(", "))}</p>}
+      {parts.planned.length > 0 && (
+        <TapButton pressed={take} onAct={() => onTake(!take)}>
+          {take ? words.add : words.skip}
+        </TapButton>
+      )}
+    </>
   );
-  const dripping = plan.yield === undefined ? {} : { "slow-drip": Math.max(60_000, drip) };
-  const expected = { ...Object.fromEntries(longest), ...dripping };
-  const { job } = jobOf(procedure, { id: JOB, name: plan.spec.name, readyBy, expected });
-  return scheduleJobs([job], { capacity: capacityOf(plan) }, at);
 }
 
-/** Runs of hands-on work, each with what is to be done in it. */
-function windowsOf(day: DayPlan): readonly { from: number; to: number; verbs: string }[] {
-  return day.handsOnWindows.map(({ from, to }) => ({
-    from,
-    to,
-    verbs: day.placed
-      .filter((one) => one.startAt >= from && one.endAt <= to)
-      .map(({ step }) => stepTitle({ id: step }))
-      .join(", "),
-  }));
+function Put({ some }: { readonly some: readonly Planned[] }) {
+  const [fault, setFault] = useState<string>();
+  const words = sayLater.days;
+  const put = async () => {
+    const saved = await savePlanned(some);
+    setFault(saved.ok ? undefined : sentence(saved));
+    if (!saved.ok) return;
+    tell(words.isOn(some.length - 1));
+    location.hash = routes.days;
+  };
+  return (
+    <>
+      {fault !== undefined && (
+        <p class="plan-say" role="alert">
+          {fault}
+        </p>
+      )}
+      <HoldButton
+        label={words.put}
+        hints={say.work.hints}
+        size="secondary"
+        onAct={() => void put()}
+      />
+    </>
+  );
 }
 
-function shareCalendar(plan: Plan, day: DayPlan, at: number): void {
-  const name = plan.spec.name;
-  const events = windowsOf(day).map(({ from, to, verbs }) => ({
-    uid: `${plan.spec.id}-${from}@second-pour`,
-    startMs: from,
-    endMs: to,
-    title: `${name}: ${verbs}`,
-    detail: sayLater.plan.ready.calendarDetail,
-    alarmMinutesBefore: 0,
-  }));
-  const text = calendarText(events, at);
-  void shareFile({ name: `${plan.spec.id}.ics`, type: "text/calendar", text });
-}
-
-function Day({ plan, day, late }: { plan: Plan; day: DayPlan; late: number }) {
+function Answer(props: ReadyProps & { readonly at: number }) {
   const words = sayLater.plan.ready;
-  const start = day.latestStart[0]?.startAt;
+  const [take, setTake] = useState(true);
+  const candidate = useCandidate(props, props.at);
+  const some =
+    candidate === undefined ? [] : [candidate.batch, ...(take ? candidate.parts.planned : [])];
+  // Worked out with everything that is on the list already.
+  const found = useMemo(() => {
+    const limits = limitsUntil(props.at);
+    return prepDay(openRuns.value, [...waiting.value, ...some], limits, minute.value);
+  }, [candidate, take, minute.value]);
+  if (candidate === undefined) return <p>{sayLater.plan.noProcedure}</p>;
+  const { batch, parts } = candidate;
+  const day = dayOf(found);
+  const start = day.latestStart.find(({ job }) => some.some(({ id }) => id === job));
+  const late = day.late.find(({ job }) => job === batch.id)?.byMs ?? 0;
+  const nameOf = (id: string) => some.find((one) => one.id === id)?.plan.spec.name;
   return (
     <>
       {late > 0 ? (
         <p class="plan-strong">{words.late(duration(late))}</p>
       ) : (
-        start !== undefined && <p class="plan-strong">{words.startBy(dueTime(start, now.value))}</p>
+        start !== undefined && (
+          <p class="plan-strong">{words.startBy(dueTime(start.startAt, now.value))}</p>
+        )
       )}
+      {!found.plan.ok && <p class="plan-say">{shortSentence(found.plan, nameOf)}</p>}
       <ul class="plan-ready">
-        {windowsOf(day).map(({ from, to, verbs }) => (
-          <li key={from}>
-            {dueTime(from, now.value)}–{dueTime(to, from)}: {verbs}
-          </li>
+        {windowsOf(day, batch).map((line) => (
+          <li key={line}>{line}</li>
         ))}
       </ul>
+      <PartsFirst parts={parts} take={take} onTake={setTake} />
       <p>{words.guess}</p>
-      <TapButton onAct={() => shareCalendar(plan, day, now.value)}>{words.calendar}</TapButton>
+      <Put some={some} />
     </>
   );
 }
 
-function Answer({ plan, ready }: { readonly plan: Plan; readonly ready: ReadyBy }) {
-  const words = sayLater.plan.ready;
-  // A minute is as fine as a plan need be: it is not worked out anew each second.
-  const minute = Math.floor(now.value / 60_000) * 60_000;
-  const found = useMemo(() => dayOf(plan, ready.at, minute), [plan, ready.at, minute]);
-  if (found === undefined) return <p>{sayLater.plan.noProcedure}</p>;
-  const day = found.ok ? found : found.least;
+function Choose(props: ReadyProps) {
+  const moment = useMoment();
   return (
     <>
-      {ready.shown !== "once" && <p>{words.odd[ready.shown]}</p>}
-      <Day plan={plan} day={day} late={day.late[0]?.byMs ?? 0} />
+      <MomentFields moment={moment} />
+      {moment.at !== undefined && <Answer {...props} at={moment.at} />}
+      <LinkButton href={routes.days}>{sayLater.days.link}</LinkButton>
     </>
   );
 }
 
-/** When to start so that it is ready, and when hands are wanted on the way. */
-export function Ready({ specId, plan }: ReadyProps) {
-  const [date, setDate] = useState("");
-  const [time, setTime] = useState("17:00");
+/** When to start so that it is ready, when hands are wanted on the way, and onto the prep list. */
+export function Ready(props: ReadyProps) {
   const words = sayLater.plan.ready;
-  const read = readyByOf({ date, time, zone: phoneZone() }, localOf);
   return (
-    <Section specId={specId} name="ready" title={words.title} says={words.says}>
-      {() => (
-        <>
-          <div class="plan-two">
-            <label class="plan-when">
-              {words.date}
-              <input
-                type="date"
-                value={date}
-                onInput={(event) => setDate(event.currentTarget.value)}
-              />
-            </label>
-            <label class="plan-when">
-              {words.time}
-              <input
-                type="time"
-                value={time}
-                onInput={(event) => setTime(event.currentTarget.value)}
-              />
-            </label>
-          </div>
-          {read.ok ? (
-            <Answer plan={plan} ready={read.value} />
-          ) : (
-            <p>{read.refusal === "not-a-date" ? words.needDate : words.needTime}</p>
-          )}
-        </>
-      )}
+    <Section specId={props.specId} name="ready" title={words.title} says={words.says}>
+      {() => <Choose {...props} />}
     </Section>
   );
 }

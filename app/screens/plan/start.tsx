@@ -1,12 +1,12 @@
 import { useState } from "preact/hooks";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
-import { freshId, perform } from "../../commands.ts";
+import { begin } from "../../ahead/begin.ts";
+import { freshId } from "../../commands.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
-import { routes } from "../../routes.ts";
+import { ownProcedures } from "../../state.ts";
 import { say } from "../../words/say.ts";
-import { sayLater, sentence } from "../../words/say-later.ts";
-import { batchName } from "./batch-name.ts";
+import { sayLater } from "../../words/say-later.ts";
 import { tools } from "./house.ts";
 
 export interface StartProps {
@@ -20,34 +20,16 @@ export interface StartProps {
   readonly pending: boolean;
 }
 
-/** The version of the app that a run is pinned to. */
-const appVersion = (): string => document.documentElement.dataset.version ?? "";
-
-/** Starts the run; the log then says what it does otherwise than the spec. */
-async function begin({ plan, changes }: StartProps, batch: string): Promise<string | undefined> {
-  const runId = freshId();
-  const procedure = procedureFor(plan.spec, []);
+/** Starts the run by the spec's procedure as it stands now. */
+async function beginNow({ plan, changes }: StartProps): Promise<string | undefined> {
+  const procedure = procedureFor(plan.spec, ownProcedures.value);
   if (procedure === undefined) return sayLater.plan.noProcedure;
-  const started = await perform(runId, {
-    type: "start-run",
-    batch,
-    plan,
-    procedure,
-    appVersion: appVersion(),
-  });
-  if (!started.ok) return sentence(started);
-  if (changes.length > 0) {
-    const text = sayLater.plan.whatIf.note(changes.join("; "), String(plan.spec.version));
-    // The plan itself holds every figure: a note that could not be stored loses nothing.
-    await perform(runId, { type: "add-note", text });
-  }
-  location.hash = routes.run(runId);
-  return undefined;
+  return begin({ id: freshId(), plan, procedure, changes: [...changes] });
 }
 
 /** The way into the run, always in reach. */
 export function Start(props: StartProps) {
-  const { plan, lots, changes, pending } = props;
+  const { lots, changes, pending } = props;
   const [refusal, setRefusal] = useState<string | undefined>(undefined);
   const words = sayLater.plan;
   const { hints } = say.work;
@@ -68,7 +50,7 @@ export function Start(props: StartProps) {
         label={words.start}
         size="secondary"
         hints={how.length === 0 ? hints : { ...hints, rest: words.hold(hints.rest, how) }}
-        onAct={() => void begin(props, batchName(plan.spec.name)).then(setRefusal)}
+        onAct={() => void beginNow(props).then(setRefusal)}
       />
     </div>
   );

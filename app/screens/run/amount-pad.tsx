@@ -1,15 +1,19 @@
 import { useState } from "preact/hooks";
 import { ounceInMl } from "../../../core/quantity/ounce.ts";
-import { NumberPad } from "../../parts/number-pad.tsx";
+import { tareOf, vesselOf } from "../../../core/run/weigh.ts";
+import { Chips } from "../../parts/chips.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
-import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { FigurePad } from "./figure-pad.tsx";
+import { type Scale, WeightPad } from "./weight-pad.tsx";
 
 interface AmountPadProps {
   readonly what: keyof typeof sayLater.run.pads;
   /** Takes ml, or °Brix; answers with a sentence when it is refused. */
   readonly onTake: (ml: number) => Promise<string | undefined>;
+  /** Where it may be weighed instead. */
+  readonly scale?: Scale | undefined;
   readonly onClose: () => void;
 }
 
@@ -25,42 +29,60 @@ function unitOf(what: AmountPadProps["what"]): { readonly name: string; readonly
 /** A wash without these did not happen; of everything else there may be none. */
 const NEVER_NONE: readonly string[] = ["milk", "yield"];
 
-/** A figure typed on our own pad: what was typed stays when it is refused. */
-export function AmountPad({ what, onTake, onClose }: AmountPadProps) {
-  const [value, setValue] = useState("");
-  const [fault, setFault] = useState<string | undefined>(undefined);
+function VolumePad({ what, onTake }: Pick<AmountPadProps, "what" | "onTake">) {
   const unit = unitOf(what);
-  const take = async () => {
-    const taken = Number(value) * unit.size;
-    const none = taken === 0 && NEVER_NONE.includes(what);
-    const refused = none
+  const take = async (figure: number) =>
+    figure === 0 && NEVER_NONE.includes(what)
       ? sentence({ refusal: "amount-not-positive", about: {} })
-      : await onTake(taken);
-    if (refused === undefined) onClose();
-    else setFault(refused);
+      : onTake(figure * unit.size);
+  return <FigurePad label={sayLater.run.pads[what]} unit={unit.name} onTake={take} />;
+}
+
+type How = "volume" | "weight";
+
+/** Who has weighed a vessel of this batch goes on weighing. */
+const howAtFirst = (scale: Scale | undefined): How =>
+  scale !== undefined && tareOf(scale.run, vesselOf(scale.what)) !== undefined
+    ? "weight"
+    : "volume";
+
+/** A figure typed on our own pad, as a volume or, where it stands on a scale, as a weight. */
+export function AmountPad({ what, onTake, scale, onClose }: AmountPadProps) {
+  const [how, setHow] = useState(howAtFirst(scale));
+  const words = sayLater.drip.weigh;
+  const closing = async (refused: Promise<string | undefined>) => {
+    const why = await refused;
+    if (why === undefined) onClose();
+    return why;
   };
   return (
     <div class="run-pad">
-      <NumberPad
-        value={value}
-        onChange={(next) => {
-          setValue(next);
-          setFault(undefined);
-        }}
-        onDone={() => void take()}
-        fault={fault}
-        words={{
-          label: sayLater.run.pads[what],
-          unit: unit.name,
-          erase: sayLater.run.erase,
-          mark: sayLater.run.mark,
-          done: sayLater.run.take,
-          hints: say.work.hints,
-        }}
-      />
-      <TapButton tone="quiet" onAct={onClose}>
-        {sayLater.run.backToStep}
-      </TapButton>
+      {scale !== undefined && (
+        <div class="run-pad-head">
+          <TapButton name={sayLater.run.backToStep} onAct={onClose}>
+            {words.backSign}
+          </TapButton>
+          <Chips
+            label={words.how}
+            options={[
+              { value: "volume", label: words.volume },
+              { value: "weight", label: words.weight },
+            ]}
+            value={how}
+            onChange={setHow}
+          />
+        </div>
+      )}
+      {scale !== undefined && how === "weight" ? (
+        <WeightPad {...scale} onWeigh={(gross) => closing(scale.onWeigh(gross))} />
+      ) : (
+        <VolumePad what={what} onTake={(ml) => closing(onTake(ml))} />
+      )}
+      {scale === undefined && (
+        <TapButton tone="quiet" onAct={onClose}>
+          {sayLater.run.backToStep}
+        </TapButton>
+      )}
     </div>
   );
 }

@@ -1,16 +1,19 @@
-import { useMemo, useState } from "preact/hooks";
-import type { DripForecast } from "../../../core/method/drip/drip-forecast.ts";
-import { dripOutlook } from "../../../core/run/drip-outlook.ts";
+import { useState } from "preact/hooks";
+import { asksShape } from "../../../core/run/drip-outlook.ts";
 import type { Run, Visit } from "../../../core/run/run.ts";
 import { collectedSoFar } from "../../../core/run/wash-progress.ts";
+import { weigh } from "../../../core/run/weigh.ts";
+import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
+import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { now, settings } from "../../state.ts";
-import { dueTime, percent, volume } from "../../words/format.ts";
+import { settings } from "../../state.ts";
+import { percent, volume } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
 import { AmountPad } from "./amount-pad.tsx";
+import { Outlook } from "./drip-forecast.tsx";
 
 interface WorkProps {
   readonly run: Run;
@@ -27,31 +30,45 @@ function Collected({ run }: { readonly run: Run }) {
   return <p class="run-fact">{sayLater.run.collectedSoFar(show(collected), share)}</p>;
 }
 
-function Forecast({ forecast, visit }: { readonly forecast: DripForecast; readonly visit: Visit }) {
-  const words = sayLater.run.drip;
-  const at = (ms: number) => dueTime(visit.startedAt + ms, now.value);
-  const { throughAt, target, blinding } = forecast;
+/** What stands above the filter, asked once where the spec does not say. */
+export function Shape({ run, visit }: WorkProps) {
+  const words = sayLater.drip;
   return (
-    <>
-      <p class="run-fact run-strong">{words.through(percent(target), at(throughAt.p50))}</p>
-      <p class="run-fact">{words.between(at(throughAt.p10), at(throughAt.p90))}</p>
-      {blinding.verdict !== "no" && (
-        <p class="run-fact run-strong">
-          {words.blinding[blinding.verdict](
-            show(blinding.mlPerHour),
-            show(blinding.promisedMlPerHour),
-          )}
-        </p>
-      )}
-    </>
+    <div class="run-shape">
+      <Chips
+        label={words.shape}
+        options={FILTER_SHAPES.map((value) => ({ value, label: words.shapes[value] }))}
+        value={null}
+        onChange={(shape) =>
+          void act(run.id, { type: "note-shape", visit: visit.key, shape }, words.looked[shape])
+        }
+      />
+    </div>
   );
 }
 
-/** When it should be through, from the readings; one reading only says when the next helps. */
-function Outlook({ run, visit }: WorkProps) {
-  const outlook = useMemo(() => dripOutlook(run), [run]);
-  if (outlook?.type === "forecast") return <Forecast forecast={outlook} visit={visit} />;
-  return <p class="run-fact">{sayLater.run.drip.none}</p>;
+/** Reads what has dripped: measured out, or weighed with its vessel. */
+function ReadingPad({ run, visit, onClose }: WorkProps & { readonly onClose: () => void }) {
+  const said = (ml: number) => sayLater.run.collectedIs(show(ml));
+  const log = (value: number) =>
+    act(
+      run.id,
+      { type: "log-reading", visit: visit.key, what: "collected", value, unit: "ml" },
+      said(value),
+    );
+  const logWeight = (gross: number) => {
+    const weight = weigh(run, "collected", gross);
+    const done = weight.ok ? said(weight.value.ml) : "";
+    return act(run.id, { type: "log-weight", visit: visit.key, gross }, done);
+  };
+  return (
+    <AmountPad
+      what="collected"
+      onTake={log}
+      scale={{ run, what: "collected", onWeigh: logWeight }}
+      onClose={onClose}
+    />
+  );
 }
 
 /** The slow drip: readings of what has come through, and when it will be done. */
@@ -59,18 +76,12 @@ export function DripWork({ run, visit }: WorkProps) {
   const [pad, setPad] = useState(false);
   const words = sayLater.run;
   const done = words.done[visit.step] ?? words.did;
-  const log = (value: number) =>
-    act(
-      run.id,
-      { type: "log-reading", visit: visit.key, what: "collected", value, unit: "ml" },
-      words.collectedIs(show(value)),
-    );
-  if (pad) return <AmountPad what="collected" onTake={log} onClose={() => setPad(false)} />;
+  if (pad) return <ReadingPad run={run} visit={visit} onClose={() => setPad(false)} />;
   return (
     <>
       <Collected run={run} />
       <Outlook run={run} visit={visit} />
-      <div class="run-actions">
+      <div class="run-actions run-side-by-side" data-asking={asksShape(run)}>
         <TapButton size="primary" onAct={() => setPad(true)}>
           {words.collected}
         </TapButton>

@@ -1,6 +1,5 @@
 import type { Outcome, Step } from "../../../core/method/procedure.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
-import { passesOf } from "../../../core/run/wash-progress.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { now } from "../../state.ts";
 import { dueTime } from "../../words/format.ts";
@@ -25,7 +24,7 @@ function Before({ run, visit }: WorkProps) {
   const words = sayLater.run;
   const step = stepOfVisit(run, visit);
   const tasted = run.looks.findLast((one) => one.visit === visit.key);
-  if (step.asks !== "taste") return <p class="run-fact">{words.passes(passesOf(run))}</p>;
+  if (step.asks !== "taste") return null;
   return (
     <>
       {tasted !== undefined && (
@@ -43,7 +42,8 @@ function Before({ run, visit }: WorkProps) {
 /** A step that ends on what is seen or tasted: only a person says so. */
 export function LookWork({ run, visit }: WorkProps) {
   const words = sayLater.run;
-  const offered = OFFERED[stepOfVisit(run, visit).asks ?? "look"];
+  const { asks = "look" } = stepOfVisit(run, visit);
+  const offered = OFFERED[asks];
   const best = offered.at(-1);
   const answer = (look: Outcome) =>
     act(
@@ -56,7 +56,7 @@ export function LookWork({ run, visit }: WorkProps) {
   return (
     <>
       <Before run={run} visit={visit} />
-      <div class="run-actions">
+      <div class="run-actions" data-asks={asks}>
         {offered.map((look) => (
           <HoldButton
             key={look}

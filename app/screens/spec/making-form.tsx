@@ -1,22 +1,19 @@
-import { PROCEDURES } from "../../../core/method/procedures.ts";
 import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
 import { Field } from "../../parts/field.tsx";
+import { LinkButton } from "../../parts/link-button.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
+import { chosenProcedure, proceduresFor } from "../../procedure-book.ts";
+import { routes } from "../../routes.ts";
 import { typedLength } from "../../words/format.ts";
+import { procedureName } from "../../words/procedure-name.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
 import type { FormProps } from "./form.ts";
 
-const nameOf = (id: string): string => {
-  const names: Readonly<Record<string, string>> = sayLater.spec.making.names;
-  return names[id] ?? id;
-};
-
 /** Waits of the chosen procedure, each with a time of the spec's own where it has one. */
 function Times({ draft, edit, faults, insist }: FormProps) {
   const words = sayLater.spec.making;
-  const id = draft.washed ? "dairy-wash" : draft.procedureId;
-  const waits = PROCEDURES.find((one) => one.id === id)?.steps ?? [];
+  const waits = chosenProcedure(draft.washed, draft.procedureId)?.steps ?? [];
   return (
     <>
       {waits.map(({ id: step, title, waitFor }) =>
@@ -37,16 +34,34 @@ function Times({ draft, edit, faults, insist }: FormProps) {
   );
 }
 
+/** Which procedure it is made by. */
+function Which({ draft, edit }: FormProps) {
+  const words = sayLater.spec.making;
+  const { washed, procedureId } = draft;
+  const choices = proceduresFor(washed).map((one) => ({
+    value: one.id,
+    label: procedureName(one),
+  }));
+  return (
+    <SelectField
+      label={words.label}
+      choices={washed ? choices : [{ value: "", label: words.usual }, ...choices]}
+      value={chosenProcedure(washed, procedureId)?.id ?? ""}
+      onChange={(next) => edit({ procedureId: next, times: {} })}
+    />
+  );
+}
+
 /** How the drink is made, and how long its waits are. */
 export function MakingForm(props: FormProps) {
   const { draft, edit } = props;
   const words = sayLater.spec.making;
   const wash = sayLater.spec.wash;
-  const others = PROCEDURES.filter((one) => one.id !== "dairy-wash");
   return (
     <section class="spec-section">
       <h2>{words.title}</h2>
-      {draft.washed ? (
+      <Which {...props} />
+      {draft.washed && (
         <SelectField
           label={wash.shape}
           choices={FILTER_SHAPES.map((value) => ({ value, label: wash.shapes[value] }))}
@@ -54,17 +69,8 @@ export function MakingForm(props: FormProps) {
           hint={wash.shapeHint}
           onChange={(filterShape) => edit({ filterShape })}
         />
-      ) : (
-        <SelectField
-          label={words.label}
-          choices={[
-            { value: "", label: words.usual },
-            ...others.map(({ id }) => ({ value: id, label: nameOf(id) })),
-          ]}
-          value={draft.procedureId}
-          onChange={(procedureId) => edit({ procedureId, times: {} })}
-        />
       )}
+      <LinkButton href={routes.procedures}>{words.toProcedures}</LinkButton>
       <h3>{words.times}</h3>
       <Times {...props} />
     </section>

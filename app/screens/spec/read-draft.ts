@@ -1,10 +1,11 @@
-import { PROCEDURES } from "../../../core/method/procedures.ts";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import { leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
 import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
 import type { Cupboard } from "../../../core/spec/batch-amounts.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
 import { typedNumber } from "../../parts/typed-number.ts";
+import { chosenProcedure } from "../../procedure-book.ts";
 import type { Settings } from "../../storage/settings.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import type { LineDraft, SpecDraft } from "./draft.ts";
@@ -129,16 +130,16 @@ function readWash(
 
 /** The procedure a drink names, with times of its own; none where it takes the usual one. */
 function readProcedure(draft: SpecDraft, read: Reader): Pick<Spec, "procedure"> {
-  const id = draft.washed ? "dairy-wash" : draft.procedureId;
-  const procedure = PROCEDURES.find((one) => one.id === id);
+  const procedure = chosenProcedure(draft.washed, draft.procedureId);
   if (procedure === undefined) return {};
+  const { id } = procedure;
   const times = procedure.steps.flatMap(({ id: step, waitFor }) => {
     const text = draft.times[step]?.trim() ?? "";
     if (waitFor === undefined || text === "") return [];
     const ms = readLengthOfTime(text);
     return [[step, read(`time-${step}`, ms, sayLater.spec.making.timeFault, waitFor)] as const];
   });
-  if (draft.washed && times.length === 0) return {};
+  if (id === DAIRY_WASH.id && times.length === 0) return {};
   return { procedure: { id, times: Object.fromEntries(times) } };
 }
 

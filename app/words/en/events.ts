@@ -1,5 +1,6 @@
-import type { Draft, RunEvent, Stamp } from "../../../core/run/event.ts";
-import { clockTime, day, duration, type VolumeStyle, volume } from "../format.ts";
+import type { Draft, RunEvent, Stamp, Weighed } from "../../../core/run/event.ts";
+import { clockTime, day, dueTime, duration, mass, type VolumeStyle, volume } from "../format.ts";
+import { drip } from "./drip.ts";
 
 /** What the wording of an event needs to know beside the event. */
 export interface EventAbout {
@@ -43,6 +44,12 @@ function measuredValue({ value, unit }: EventMap["reading.logged"], style: Volum
   }
 }
 
+/** A volume that came off a scale says so. */
+const ofWeight = ({ weighed }: { readonly weighed?: Weighed | undefined }): string =>
+  weighed === undefined
+    ? ""
+    : ` (weighed: ${mass(weighed.gross)} − ${mass(weighed.tare)} = ${mass(weighed.gross - weighed.tare)})`;
+
 const LOOKS: Readonly<Record<EventMap["look.noted"]["look"], string>> = {
   clear: "It ran clear",
   hazy: "It ran hazy",
@@ -61,6 +68,11 @@ const STANDS: Readonly<Record<EventMap["vessel.moved"]["to"], string>> = {
   freezer: "in the freezer",
 };
 
+const EMPTY: Readonly<Record<EventMap["tare.noted"]["vessel"], string>> = {
+  "cloudy-run": "The cloudy run's vessel",
+  "clear-run": "The vessel under the drip",
+};
+
 const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
   "phone-clock": "also set in the phone's clock",
   person: "also watched by somebody",
@@ -75,7 +87,8 @@ const sayings: Sayings = {
   "step.started": ({ visit }, { step }) => `Step begun: ${step(visit)}`,
   "step.finished": ({ visit }, { step }) => `Step finished: ${step(visit)}`,
   "line.poured": ({ line }, about) => `In the vessel: ${about.line(line)}`,
-  "reading.logged": (event, { style }) => `${READINGS[event.what]}: ${measuredValue(event, style)}`,
+  "reading.logged": (event, { style }) =>
+    `${READINGS[event.what]}: ${measuredValue(event, style)}${ofWeight(event)}`,
   "look.noted": ({ look }) => LOOKS[look],
   "run.paused": () => "Paused: its alarms are silent, its waits go on",
   "run.resumed": () => "Taken up again",
@@ -84,13 +97,18 @@ const sayings: Sayings = {
   "hands.changed": ({ initials }) => `Taken over by ${initials}`,
   "lot.noted": ({ ingredient, lot, useBy }) =>
     `Lot of ${ingredient}: ${lot}${useBy === undefined ? "" : `, use by ${day(useBy)}`}`,
-  "run.repoured": ({ ml }, { style }) => `Cloudy run poured back: ${volume(ml, style)}`,
-  "yield.logged": ({ ml }, { style }) => `Yield measured: ${volume(ml, style)}`,
+  "run.repoured": (event, { style }) =>
+    `Cloudy run poured back: ${volume(event.ml, style)}${ofWeight(event)}`,
+  "yield.logged": (event, { style }) =>
+    `Yield measured: ${volume(event.ml, style)}${ofWeight(event)}`,
+  "tare.noted": ({ vessel, grams }) => `${EMPTY[vessel]} weighed empty: ${mass(grams)}`,
+  "shape.noted": ({ shape }) => drip.looked[shape],
   "topup.poured": ({ ml, planned, advised }, { style }) =>
     `Topped up with ${volume(ml, style)} (planned ${volume(planned, style)}, advised ${volume(advised, style)})`,
   "alarm.heard": ({ visit, at, dueAt }, { step }) =>
     `Alarm answered: ${step(visit)}${late(at - dueAt)}`,
-  "alarm.handed": ({ dueAt, to }) => `The wait until ${clockTime(dueAt)} is ${HANDED[to]}`,
+  "alarm.handed": ({ at, dueAt, to, who }) =>
+    `The wait until ${dueTime(dueAt, at)} is ${who === undefined ? HANDED[to] : `also watched by ${who}`}`,
   "due.moved": ({ visit, dueAt }, { step }) =>
     `${step(visit)} is now due ${day(dueAt)}, ${clockTime(dueAt)}`,
   "note.added": ({ text }) => `Note: ${text}`,
@@ -98,6 +116,8 @@ const sayings: Sayings = {
     `The phone's clock moved ${byMs < 0 ? "back" : "on"} by ${duration(Math.abs(byMs))}; ${
       keepElapsed ? "waits kept their length" : "due times stayed"
     }`,
+  "phone.slept": ({ at, fromMs, forMs }) =>
+    `The phone was asleep ${duration(forMs)}, from ${dueTime(fromMs, at)}: nothing could ring here`,
   "event.undone": ({ undoes }, { act }) => `Taken back: ${act(undoes)}`,
   "run.bottled": ({ bottles, useBy }, { style }) =>
     `Bottled ${bottles.map(({ count, size }) => `${count} × ${volume(size, style)}`).join(", ")}, use by ${day(useBy)}`,

@@ -203,12 +203,13 @@ export const plan = {
     time: "Time",
     needDate: "Choose a date to work back from.",
     needTime: "Choose a time, such as 17:00.",
+    day: "Day",
+    zone: (zone: string) => `By the clocks of ${zone}`,
+    otherZone: "By the clocks of",
     startBy: (time: string) => `Start by ${time} at the latest`,
     late: (length: string) => `Too late for that: started now, it is ready ${length} after it`,
     guess:
       "Five minutes for each thing done by hand; an infusion to its longest; the drip by its volume and filters, within a factor of three until it is read.",
-    calendar: "Put it in a calendar",
-    calendarDetail: "Worked back from ready-by. The batch's own alarms come first.",
     odd: {
       twice: "The clocks go back over that time: it is shown twice. The earlier one is meant here.",
       never:

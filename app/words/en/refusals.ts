@@ -1,4 +1,4 @@
-import { abv } from "../format.ts";
+import { abv, mass } from "../format.ts";
 
 type About = Readonly<Record<string, string | number>>;
 
@@ -38,6 +38,8 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
     `The washed punch is already stronger than that. The nearest is ${abv(Number(nearest))}, with no top-up.`,
   "nothing-held-back": () =>
     "A strength is to be reached, but nothing is held back to reach it with. Hold back a share of the spirit, or top up in proportion.",
+  "procedure-without-end": () =>
+    "This procedure never comes to its end: some of its steps lead only to each other. Mend it under Procedures, then begin.",
   "run-already-started": () => "This batch has already been started.",
   "run-not-started": () => "This batch has not been started on this phone.",
   "run-ended": () => "This batch has ended. Its log stays in the Logbook.",
@@ -48,6 +50,10 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
   "reading-not-a-number": () => "That is not a figure that can be measured. Type it again.",
   "reading-above-poured": ({ most }) =>
     `That is more than went into the vessel (about ${Math.round(Number(most))} ml). Check the digits.`,
+  "tare-missing": () =>
+    "Weigh the empty vessel first: the scale cannot tell it from what is in it.",
+  "weight-below-tare": ({ gross, tare }) =>
+    `${mass(Number(gross))} is less than the empty vessel (${mass(Number(tare))}). Check the digits, or weigh the vessel again.`,
   "order-does-not-fit": () =>
     "That does not belong to this step. The screen shows where the batch is; do it again there.",
   "no-bottles": () => "Say how many bottles were filled, at least one.",

@@ -77,7 +77,6 @@ export const run = {
   },
   lastTasted: (time: string) => `Tasted last at ${time}`,
   stopBy: (time: string) => `Stop by ${time}, whatever it tastes like`,
-  passes: (count: number) => (count === 1 ? "Poured back once" : `Poured back ${count} times`),
   askAt: (time: string) => `asks at ${time}`,
   askedAt: (time: string) => `asked at ${time}`,
   overdue: (late: string) => `${late} late`,
@@ -103,17 +102,6 @@ export const run = {
       `It was above 5 °C for ${length}. Keep it cold. Follow your local code.`,
     past: (length: string) =>
       `Above 5 °C for ${length}, more than 4 h. Your local code decides whether it may be kept.`,
-  },
-  drip: {
-    none: "Two readings make a forecast. Read what stands in the vessel, without squeezing.",
-    through: (share: string, time: string) => `${share} through about ${time}`,
-    between: (early: string, late: string) => `8 in 10 times between ${early} and ${late}`,
-    blinding: {
-      suspected: (rate: string, promised: string) =>
-        `The filter may be blinding: ${rate} an hour, where ${promised} were to be expected. Read again soon.`,
-      yes: (rate: string, promised: string) =>
-        `The filter is blinding: ${rate} an hour, not ${promised}. A fresh wetted paper helps; do not scrape.`,
-    },
   },
   pads: {
     milk: "Milk in the vessel",
@@ -162,6 +150,12 @@ export const run = {
   },
   did: "Done",
   saved: "Saved.",
+  pressAgain: "Press once more now, or keep the key down.",
+  wet: {
+    ask: "Wet hands?",
+    means: "One giant target for each step",
+    all: "Back to all",
+  },
   undone: "Taken back",
   collectedIs: (amount: string) => `${amount} collected`,
   finished: "Finished",
@@ -186,7 +180,4 @@ export const run = {
   more: "More",
   less: "Less",
   undoLast: "Take back the last step",
-  handOver: (time: string) => `Also set the phone's own clock for ${time}`,
-  handedOver: (time: string) => `In the phone's clock for ${time}: you said so`,
-  handDone: "It is set in the phone's clock",
 };

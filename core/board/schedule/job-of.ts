@@ -46,7 +46,8 @@ export interface JobGuess {
   readonly guessed: readonly string[];
 }
 
-const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";
+/** Whether a step goes on without hands. */
+export const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";
 
 /**
  * A wait begins by itself when the step before it ends; hands-on work when somebody has time, but not
@@ -60,15 +61,26 @@ function mayWaitBefore(step: Step, before: Step | undefined, lasts: number): num
   return Number.isFinite(most) ? most : undefined;
 }
 
-function timeOf(step: Step, { expected = {}, handsOnFor = HANDS_ON }: JobFacts): number {
+/** How long a step should take, ms. */
+export function timeOf(step: Step, { expected = {}, handsOnFor = HANDS_ON }: JobFacts): number {
   const usual = (isWait(step) ? step.waitFor : step.handsFor) ?? handsOnFor;
   // A forecast may say that it should be through already.
   return Math.max(SECOND, expected[step.id] ?? usual);
 }
 
-function jobStep(step: Step, before: Step | undefined, facts: JobFacts): JobStep {
+/**
+ * A step as the schedule sees it.
+ *
+ * @param before - the step that it follows, if any
+ * @param lasts - how long that one takes, or took, ms
+ */
+export function jobStep(
+  step: Step,
+  before: Step | undefined,
+  lasts: number,
+  facts: JobFacts,
+): JobStep {
   const { uses = {}, mayWait = {} } = facts;
-  const lasts = before === undefined ? 0 : timeOf(before, facts);
   const wait = mayWait[step.id] ?? mayWaitBefore(step, before, lasts);
   return {
     id: step.id,
@@ -79,7 +91,8 @@ function jobStep(step: Step, before: Step | undefined, facts: JobFacts): JobStep
   };
 }
 
-function standHeld(steps: readonly Step[]): readonly Hold[] {
+/** A filter stand from the wet filter to the last drip, where there are both. */
+export function standHeld(steps: readonly Pick<Step, "id" | "work">[]): readonly Hold[] {
   const from = steps.find(({ work }) => work === "filter");
   const to = steps.findLast(({ work }) => work === "drip" || work === "pass");
   if (from === undefined || to === undefined || steps.indexOf(to) < steps.indexOf(from)) return [];
@@ -98,7 +111,10 @@ function standHeld(steps: readonly Step[]): readonly Hold[] {
 export function jobOf(procedure: Procedure, facts: JobFacts): JobGuess {
   const { id, name, readyBy, earliest, expected = {} } = facts;
   const path = facts.path?.map((step) => stepOf(procedure, step)) ?? usualPath(procedure);
-  const steps = path.map((step, i) => jobStep(step, path[i - 1], facts));
+  const steps = path.map((step, i) => {
+    const before = path[i - 1];
+    return jobStep(step, before, before === undefined ? 0 : timeOf(before, facts), facts);
+  });
   const guessed = path.filter(
     (step) => step.kind === "watched-wait" && expected[step.id] === undefined,
   );

@@ -1,6 +1,7 @@
 import { peakOn } from "./clash.ts";
 import { type Day, fitWith, type Give, NO_GIVE } from "./give-way.ts";
 import type { Job } from "./job.ts";
+import { lateInTurn } from "./late-in-turn.ts";
 import { narrow, type Probe } from "./narrow.ts";
 
 const MINUTE = 60_000;
@@ -49,7 +50,7 @@ function endOfQueue({ jobs, limits, now }: Day): number {
 }
 
 /** No job need be later than this. Minutes. */
-function longestLate(day: Day): number {
+export function longestLate(day: Day): number {
   const first = Math.min(...day.jobs.map(({ readyBy }) => readyBy));
   return Math.max(1, Math.ceil((endOfQueue(day) - first) / MINUTE));
 }
@@ -84,6 +85,9 @@ function extraProbe(day: Day, give: Give, resource: string): Probe {
 
 /** Gives back what single jobs do not need; those promised first before the others. */
 function giveBack(day: Day, give: Give, what: ByJob): Give {
+  // Often none of them needs any.
+  const none = { ...give, [what]: forAll(day.jobs, 0) };
+  if (fitWith(day, none) !== undefined) return none;
   let so = give;
   for (const job of day.jobs.toSorted((a, b) => a.readyBy - b.readyBy)) {
     const most = so[what].get(job.id) ?? 0;
@@ -98,6 +102,8 @@ function giveBack(day: Day, give: Give, what: ByJob): Give {
 export interface Alone {
   readonly breaks: string;
   readonly give: Give;
+  /** A placing that fits then, where one is known already; by task, epoch ms. */
+  readonly starts?: Float64Array;
 }
 
 /** One resource, if more of it were enough, and the share of it that lacks. */
@@ -108,6 +114,15 @@ function resourceAlone(day: Day, name: string): readonly (Alone & { readonly sha
   if (by === undefined) return [];
   const share = by / (day.limits.capacity[name] ?? 0);
   return [{ share, breaks: name, give: { ...NO_GIVE, extra: new Map([[name, by]]) } }];
+}
+
+/** On a large day one good way to be late will do: halving for each job would take its time. */
+function lateAlone(day: Day): readonly Alone[] {
+  const most = longestLate(day);
+  const turned = isLarge(day) ? lateInTurn(day, most) : undefined;
+  if (turned === undefined) return minutesAlone(day, "late", most);
+  const { late, starts } = turned;
+  return [{ breaks: "time", give: { ...NO_GIVE, late }, starts }];
 }
 
 /** Minutes, if more of them were enough, given to the jobs that need them. */
@@ -128,7 +143,7 @@ export function aloneEnough(day: Day): readonly Alone[] {
   const resources = Object.keys(day.limits.capacity).flatMap((name) => resourceAlone(day, name));
   return [
     ...resources.sort((a, b) => a.share - b.share).map(({ breaks, give }) => ({ breaks, give })),
-    ...minutesAlone(day, "late", longestLate(day)),
+    ...lateAlone(day),
     ...minutesAlone(day, "standing", longestStanding(day)),
   ];
 }

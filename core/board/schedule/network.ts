@@ -68,9 +68,13 @@ export const startIn = (starts: Float64Array, task: Task): number => at(starts, 
 export const endIn = (starts: Float64Array, task: Task): number =>
   at(starts, task.index) + task.forMs;
 
+/** The moment at which a step of a job has to begin, epoch ms, where it is set. */
+export type Standing = (job: string, step: string) => number | undefined;
+
 interface Within {
   readonly resources: readonly string[];
   readonly now: number;
+  readonly standing: Standing;
 }
 
 function summed(uses: readonly Use[], resources: readonly string[]): readonly Demand[] {
@@ -91,18 +95,18 @@ function heldAt(job: Job, i: number, over: 0 | 1): readonly Use[] {
 }
 
 /** The latest a step can begin by itself: only the last one is bound by ready-by. */
-function topOf(job: Job, step: JobStep, now: number): number {
-  const start = step.fixedStart ?? Number.POSITIVE_INFINITY;
+function topOf(job: Job, step: JobStep, { now, standing }: Within): number {
+  const start = step.fixedStart ?? standing(job.id, step.id) ?? Number.POSITIVE_INFINITY;
   const isDone = start + step.forMs <= now;
   return step !== job.steps.at(-1) || isDone ? start : Math.min(start, job.readyBy - step.forMs);
 }
 
 function chainOf(job: Job, chain: number, firstIndex: number, within: Within): Chain {
-  const { resources, now } = within;
+  const { resources, now, standing } = within;
   const hasBegun = job.steps[0]?.fixedStart !== undefined;
   let free = Math.max(now, hasBegun ? 0 : (job.earliest ?? 0));
   const tasks = job.steps.map((step, i): Task => {
-    const low = step.fixedStart ?? free;
+    const low = step.fixedStart ?? Math.max(free, standing(job.id, step.id) ?? 0);
     free = Math.max(free, low + step.forMs);
     return {
       index: firstIndex + i,
@@ -110,7 +114,7 @@ function chainOf(job: Job, chain: number, firstIndex: number, within: Within): C
       step: step.id,
       forMs: step.forMs,
       low,
-      top: topOf(job, step, now),
+      top: topOf(job, step, within),
       pinned: step.fixedStart !== undefined,
       bounds: [],
       during: summed([...stepUses(step), ...heldAt(job, i, 0)], resources),
@@ -185,10 +189,17 @@ function claimsOf(
  * The network of a day's jobs: who waits for whom, how long at most, and what each one claims.
  *
  * @param now - epoch ms; nothing that has not begun can begin before
+ * @param standing - steps not begun that must begin at a moment and no other; unlike what has begun,
+ *   they still have to fit
  */
-export function networkOf(jobs: readonly Job[], limits: Limits, now: number): Network {
+export function networkOf(
+  jobs: readonly Job[],
+  limits: Limits,
+  now: number,
+  standing: Standing = () => undefined,
+): Network {
   const resources = Object.keys(limits.capacity);
-  const within = { resources, now };
+  const within = { resources, now, standing };
   const chains: Chain[] = [];
   let index = 0;
   for (const job of jobs) {

@@ -63,14 +63,15 @@ function resourcesShort({ network, starts }: Fit, give: Give): readonly Shortfal
 
 /** What gives way in a plan, resources first. */
 function shortfalls(day: Day, give: Give, plan: DayPlan): readonly Shortfall[] {
-  const fit = fitWith(day, give);
+  const fit = give.extra.size === 0 ? undefined : fitWith(day, give);
   return [...(fit === undefined ? [] : resourcesShort(fit, give)), ...timesShort(plan)];
 }
 
-function planWith(day: Day, give: Give): DayPlan {
+/** @param known - a placing that fits, for a search that finds none */
+function planWith(day: Day, give: Give, known?: Float64Array): DayPlan {
   const { jobs, limits, now } = giveWay(day, give);
   const network = networkOf(jobs, limits, now);
-  const { starts, proved } = solveNetwork(network, "latest");
+  const { starts = known, proved } = solveNetwork(network, "latest");
   if (starts === undefined) throw new RangeError("a day that gives way must have a plan, got none");
   return dayPlanOf(day.jobs, placedSteps(network, starts), proved, now);
 }
@@ -78,9 +79,9 @@ function planWith(day: Day, give: Give): DayPlan {
 function noPlan(day: Day, proved: boolean): NoPlan {
   const alone = aloneEnough(day);
   const give = leastGive(day, alone);
-  const least = planWith(day, give);
+  const least = planWith(day, give, alone.find((one) => one.give === give)?.starts);
   const ways = alone.flatMap((one) => {
-    const plan = one.give === give ? least : planWith(day, one.give);
+    const plan = one.give === give ? least : planWith(day, one.give, one.starts);
     return shortfalls(day, one.give, plan).filter(({ breaks }) => breaks === one.breaks);
   });
   const [first, ...also] = ways.length > 0 ? ways : shortfalls(day, give, least);

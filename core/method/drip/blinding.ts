@@ -1,4 +1,4 @@
-import type { DripCase } from "./drip-cases.ts";
+import { type DripCase, FULL_SHARE } from "./drip-cases.ts";
 import type { DripReading } from "./drip-readings.ts";
 import { filtrationLaw } from "./filtration-law.ts";
 import { fitResistance } from "./ruth-fit.ts";
@@ -19,7 +19,6 @@ const HOUR = 3_600_000;
 const FEWEST = 3;
 const SUSPECTED = 0.5;
 const SURE = 0.9;
-const FULL_SHARE = 0.985;
 
 const chanceOf = (cases: readonly DripCase[]): number =>
   cases.reduce((sum, { clogs, weight }) => (clogs ? sum + weight : sum), 0);

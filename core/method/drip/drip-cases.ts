@@ -41,7 +41,7 @@ interface Seen {
  */
 export const READING_SCATTER = 0.032;
 /** Times and rates near the empty end say little: a reading counts as at most this share. */
-const FULL_SHARE = 0.985;
+export const FULL_SHARE = 0.985;
 /** Cases this much less likely than the best are left out. */
 const NEGLIGIBLE = 1e-4;
 /** From p10 to p90 of a normal distribution, in standard deviations. */

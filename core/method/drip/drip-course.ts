@@ -1,5 +1,4 @@
-import type { Spread } from "./bell-mixture.ts";
-import type { DripCase } from "./drip-cases.ts";
+import { type DripCase, lnTimeOf } from "./drip-cases.ts";
 import { shareThrough } from "./filtration-law.ts";
 
 /** One way the drip may run: a case with its scale settled. */
@@ -9,14 +8,7 @@ export interface DripCourse {
   readonly scale: number;
 }
 
-/** What should have come through by a moment, ml. */
-export interface CurvePoint extends Spread {
-  /** ms since the drip began */
-  readonly atMs: number;
-}
-
 const COURSES = 160;
-const POINTS = 24;
 /**
  * Middles of eight equal parts of a normal distribution (its quantiles at 1/16, 3/16 ...), in an
  * order that mixes them along the cases.
@@ -53,24 +45,12 @@ export function collectedBy({ drip, scale }: DripCourse, atMs: number): number {
   return drip.total * shareThrough(drip.law, drip.resistance, atMs / scale);
 }
 
-const ranked = (sorted: readonly number[], share: number): number =>
-  sorted[Math.floor(share * sorted.length)] ?? 0;
-
-function volumesBy(courses: readonly DripCourse[], atMs: number): Spread {
-  const sorted = courses.map((course) => collectedBy(course, atMs)).sort((a, b) => a - b);
-  return { p10: ranked(sorted, 0.1), p50: ranked(sorted, 0.5), p90: ranked(sorted, 0.9) };
-}
-
 /**
- * The curve to draw: volume against time with its 80 % band, closer together where it is steep.
+ * When a share has come through on one course.
  *
- * @param courses - that stand for the forecast
- * @param untilMs - where the drawing ends, ms since the drip began
- * @returns 24 points, the first at 0
+ * @param course - one way it may run
+ * @param share - of its total, 0 or more
+ * @returns ms since the drip began
  */
-export function dripCurve(courses: readonly DripCourse[], untilMs: number): readonly CurvePoint[] {
-  return Array.from({ length: POINTS }, (_, point) => {
-    const atMs = untilMs * (point / (POINTS - 1)) ** 1.5;
-    return { atMs, ...volumesBy(courses, atMs) };
-  });
-}
+export const timeOf = ({ drip, scale }: DripCourse, share: number): number =>
+  scale * Math.exp(lnTimeOf(drip, share) - drip.lnScale);

@@ -8,7 +8,8 @@ import {
   lnTimeOf,
   totalScatter,
 } from "./drip-cases.ts";
-import { type CurvePoint, coursesOf, dripCurve } from "./drip-course.ts";
+import { coursesOf } from "./drip-course.ts";
+import { type DripCurve, dripCurve } from "./drip-curve.ts";
 import { type DripReading, type KeptOut, siftReadings } from "./drip-readings.ts";
 import { type NextReading, nextReading } from "./next-reading.ts";
 import type { VesselShape } from "./vessel-shape.ts";
@@ -33,7 +34,7 @@ export interface DripForecast {
   readonly shape: VesselShape;
   readonly blinding: Blinding;
   readonly nextReading: NextReading;
-  readonly curve: readonly CurvePoint[];
+  readonly curve: DripCurve;
   readonly keptOut: readonly KeptOut[];
 }
 
@@ -46,9 +47,6 @@ export type NoForecast =
       readonly nextReading: NextReading;
       readonly keptOut: readonly KeptOut[];
     };
-
-/** A drawing of a filter that clogs ends here: its late end would squeeze all else. */
-const LONGEST_DRAWN = 2;
 
 /** When the target is reached, held between the readings that say not yet and already. */
 function throughSpread(
@@ -105,7 +103,8 @@ export function forecastDrip(drip: DripSoFar): DripForecast | NoForecast {
   const { total, shape, target = 0.9 } = drip;
   expectSensible(total, target);
   const { used: readings, keptOut } = siftReadings(drip.readings, total.expected);
-  if (readings.length === 0) return { type: "none", why: "no-reading", keptOut };
+  const last = readings.at(-1);
+  if (last === undefined) return { type: "none", why: "no-reading", keptOut };
   const all = dripCases(readings, total, shape);
   const blinding = blindingOf(all, readings);
   // Until clogging explains more than half it is left out: it would only stretch the late end.
@@ -117,7 +116,6 @@ export function forecastDrip(drip: DripSoFar): DripForecast | NoForecast {
   const next = nextReading({ courses, readings, target, throughAt, clogging });
   if (readings.length === 1)
     return { type: "none", why: "one-reading", nextReading: next, keptOut };
-  const drawn = Math.min(throughAt.p90, LONGEST_DRAWN * throughAt.p50);
   return {
     type: "forecast",
     target,
@@ -126,7 +124,7 @@ export function forecastDrip(drip: DripSoFar): DripForecast | NoForecast {
     shape,
     blinding,
     nextReading: next,
-    curve: dripCurve(courses, drawn),
+    curve: dripCurve({ courses, last, target, totalMl: totalMl.p50, throughAt }),
     keptOut,
   };
 }

@@ -1,6 +1,6 @@
 import type { Spread } from "./bell-mixture.ts";
-import { lnTimeOf, READING_SCATTER } from "./drip-cases.ts";
-import { collectedBy, type DripCourse } from "./drip-course.ts";
+import { READING_SCATTER } from "./drip-cases.ts";
+import { collectedBy, type DripCourse, timeOf } from "./drip-course.ts";
 import type { DripReading } from "./drip-readings.ts";
 
 /** When another reading would help most, and what it is good for. */
@@ -43,9 +43,7 @@ function scatterLeft(courses: readonly DripCourse[], ends: readonly number[], at
 }
 
 function mostUseful({ courses, target, throughAt }: Drip, from: number) {
-  const ends = courses.map(
-    ({ drip, scale }) => lnTimeOf(drip, target) - drip.lnScale + Math.log(scale),
-  );
+  const ends = courses.map((course) => Math.log(timeOf(course, target)));
   let best = { atMs: throughAt.p50, left: 1, worth: 0 };
   for (let attempt = 1; attempt < TRIES; attempt += 1) {
     const atMs = from + ((throughAt.p50 - from) * attempt) / TRIES;

@@ -9,7 +9,7 @@ const after = (wall: number, mono: number, visible = true): ClockSample => ({
   visible,
 });
 
-// reference WEB.md, section 2: an offset that changes by more than 2 s between two ticks at most
+// Judgement: an offset that changes by more than 2 s between two ticks at most
 // 3 s apart, in sight throughout, is a clock that was set. DST and zones do not move epoch ms.
 test.each<[string, ClockSample, number | null]>([
   ["an ordinary second", after(1000, 1000), null],

@@ -4,7 +4,7 @@ import type { Voice } from "../../../app/alarm/voice.ts";
 
 /** A voice moved by hand, which writes down what it was told. */
 function fakeVoice(name: string, told: string[]) {
-  let state: "running" | "stopped" | "dead" = "stopped";
+  let state: ReturnType<Voice["state"]> = "stopped";
   let played = 0;
   let hear = () => {};
   const voice: Voice = {
@@ -127,6 +127,36 @@ test("interrupted while ringing, the other voice takes over and hands back", () 
   expect(ringer.soundState()).toBe("blocked");
   web.become("running");
   expect(since()).toEqual(["media hush", "web loop do"]);
+});
+
+test("taken away by a call, it is asked back without a tap, and made anew in one", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  ringer.startRinging("do");
+  since();
+  web.become("interrupted");
+  expect(since()).toEqual(["web hush", "media loop do"]);
+  expect(ringer.soundState()).toBe("blocked");
+  ringer.reviveSound();
+  expect(since()).toEqual(["web wake"]);
+  ringer.prepareSound();
+  const renewed = ["session playback", "web close", "web made", "web wake", "media loop do"];
+  expect(since()).toEqual(renewed);
+  web.become("running");
+  expect(since()).toEqual(["media hush", "web loop do"]);
+  expect(ringer.soundState()).toBe("running");
+});
+
+test("a call that ends gives the voice back as it was", () => {
+  const { ringer, web, since } = phone();
+  ringer.prepareSound();
+  web.become("running");
+  web.become("interrupted");
+  web.become("running");
+  since();
+  ringer.startRinging("look");
+  expect(since()).toEqual(["web loop look"]);
 });
 
 test("a voice that says it runs but plays nothing is found, and made anew in a tap", () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { AlarmKind } from "../../../app/alarm/alarm.ts";
-import { soundOf } from "../../../app/alarm/sound-shape.ts";
+import { RISE_FOR, risingOf, soundOf } from "../../../app/alarm/sound-shape.ts";
+import type { AlarmKind } from "../../../core/run/alarm.ts";
 
 const RATE = 8000;
 const KINDS: readonly AlarmKind[] = ["do", "look", "done"];
@@ -76,4 +76,22 @@ test.each<[AlarmKind, readonly [number, number, number][]]>([
 test("the three differ in length, and the length follows the rate", () => {
   expect(KINDS.map((kind) => soundOf(kind, RATE).length / RATE)).toEqual([1.6, 2.4, 3.2]);
   expect(soundOf("do", 44_100)).toHaveLength(70_560);
+});
+
+const loudness = (samples: Float32Array) =>
+  Math.sqrt(samples.reduce((sum, one) => sum + one * one, 0) / samples.length);
+
+test.each(KINDS)("%s rises by whole rounds, each louder than the one before, to full", (kind) => {
+  const round = soundOf(kind, RATE);
+  const rising = risingOf(kind, RATE);
+  const rounds = rising.length / round.length;
+  expect(Number.isInteger(rounds)).toBe(true);
+  expect(rising.length / RATE).toBeGreaterThanOrEqual(RISE_FOR);
+  const levels = Array.from({ length: rounds }, (_, i) =>
+    loudness(rising.subarray(i * round.length, (i + 1) * round.length)),
+  );
+  for (const [i, level] of levels.slice(1).entries()) expect(level).toBeGreaterThan(levels[i] ?? 0);
+  expect((levels[0] ?? 0) / loudness(round)).toBeGreaterThan(0.3);
+  expect((levels[0] ?? 0) / loudness(round)).toBeLessThan(0.45);
+  expect((levels.at(-1) ?? 0) / loudness(round)).toBeGreaterThan(0.9);
 });

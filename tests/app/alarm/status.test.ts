@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { type AlarmFacts, alarmStatus } from "../../../app/alarm/status.ts";
+import { type AlarmFacts, type AlsoWatched, alarmStatus } from "../../../app/alarm/status.ts";
+import { say } from "../../../app/words/say.ts";
 
 const HOUR = 3_600_000;
 /** Never heard, heard three hours ago, heard exactly twelve hours ago, heard "in the future". */
@@ -11,7 +12,7 @@ const row = (facts: AlarmFacts) => {
 };
 
 /**
- * DESIGN section 5, every combination in sight and out of the phone's clock: what is missing.
+ * In sight, and nothing else watching: what is missing.
  * Columns: the sound check never made, fresh, old.
  */
 const MISSING: Readonly<Record<string, readonly [string, string, string]>> = {
@@ -54,47 +55,92 @@ const SOUNDS = ["running", "blocked", "absent"] as const;
 const SCREENS = ["held", "refused", "absent"] as const;
 const COLUMNS = ["never", "fresh", "old"] as const;
 
+/**
+ * What else watches the waits, and what of that holds for all of them. The phone's clock rings and a
+ * person comes; writing on a vessel calls nobody, so it never stands for another watch.
+ */
+const WATCHED: readonly (readonly [AlarmFacts["waits"], AlsoWatched])[] = [
+  [[], "nothing"],
+  [[[]], "nothing"],
+  [[["phone-clock"]], "phone-clock"],
+  [[["person"]], "person"],
+  [[["vessel"]], "vessel"],
+  [[["vessel", "person"]], "person"],
+  [[["person", "phone-clock", "vessel"]], "phone-clock"],
+  [[["phone-clock"], []], "nothing"],
+  [[["phone-clock"], ["phone-clock", "person"]], "phone-clock"],
+  [[["phone-clock"], ["person"]], "several"],
+  [
+    [
+      ["phone-clock", "vessel"],
+      ["person", "vessel"],
+    ],
+    "several",
+  ],
+  [[["phone-clock"], ["vessel"]], "nothing"],
+  [[["phone-clock", "vessel"], ["vessel"]], "vessel"],
+  [[["person"], ["person"], ["vessel"]], "nothing"],
+];
+
 const every = SOUNDS.flatMap((sound) =>
   SCREENS.flatMap((awake) =>
     COLUMNS.flatMap((check, column) =>
       [true, false].flatMap((visible) =>
-        [true, false].map((inPhoneClock) => ({
-          facts: { visible, sound, awake, heardAgo: CHECKS[check], inPhoneClock },
+        WATCHED.map(([waits, also]) => ({
+          facts: { visible, sound, awake, heardAgo: CHECKS[check], waits },
           here: MISSING[`${sound} ${awake}`]?.[column],
+          also,
         })),
       ),
     ),
   ),
 );
 
-test("there are 108 combinations, and each has its cell in the table", () => {
-  expect(every).toHaveLength(108);
+test("there are 756 combinations, and each has its cell in the table", () => {
+  expect(every).toHaveLength(54 * WATCHED.length);
+  expect(every).toHaveLength(756);
   expect(every.filter(({ here }) => here === undefined)).toEqual([]);
 });
 
-test.each(every)("$facts", ({ facts, here }) => {
-  const missing = [facts.visible ? "" : "out-of-sight", here].filter((one) => one).join(" ");
-  const ifLeft = facts.inPhoneClock ? "phone-clock" : "nothing";
-  const [layer, code] =
-    missing === ""
-      ? ["rings-here", facts.inPhoneClock ? "rings-here-and-phone-clock" : "rings-here"]
-      : facts.inPhoneClock
-        ? ["phone-clock", "phone-clock"]
-        : ["rings-on-return", missing.split(" ")[0]];
-  expect(row(facts)).toBe(`${layer} | ${code} | ${missing} | if left: ${ifLeft}`);
+test("each says what holds, and no more", () => {
+  for (const { facts, here, also } of every) {
+    const missing = [facts.visible ? "" : "out-of-sight", here].filter((one) => one).join(" ");
+    const calls = also !== "nothing" && also !== "vessel";
+    const [layer, code] =
+      missing === ""
+        ? ["rings-here", also === "nothing" ? "rings-here" : `rings-here-and-${also}`]
+        : calls
+          ? ["watched-elsewhere", also]
+          : ["rings-on-return", missing.split(" ")[0]];
+    expect(row(facts), JSON.stringify(facts)).toBe(
+      `${layer} | ${code} | ${missing} | if left: ${also}`,
+    );
+  }
 });
 
-test("of the 108, exactly two say that it rings here", () => {
+test("it says that it rings here only in sight, running, held, and heard in this shift", () => {
   const here = every.filter(({ facts }) => alarmStatus(facts).layer === "rings-here");
   expect(here.map(({ facts }) => facts)).toEqual(
-    [true, false].map((inPhoneClock) => ({
+    WATCHED.map(([waits]) => ({
       visible: true,
       sound: "running",
       awake: "held",
       heardAgo: CHECKS.fresh,
-      inPhoneClock,
+      waits,
     })),
   );
+});
+
+test("every code has one sentence of its own, and only what rings here promises it", () => {
+  const sentences = Object.entries(say.alarm.status);
+  const codes = new Set<string>(every.map(({ facts }) => alarmStatus(facts).code));
+  // What is said before the part that rings is there at all.
+  codes.add("no-bell");
+  expect(new Set(sentences.map(([code]) => code))).toEqual(codes);
+  for (const [code, sentence] of sentences) {
+    expect(sentence.startsWith("Rings here"), code).toBe(code.startsWith("rings-here"));
+    expect(sentence, code).toMatch(/^[A-Z].*[.]$/u);
+  }
 });
 
 test.each([
@@ -103,6 +149,6 @@ test.each([
   [12 * HOUR, "sound-check-old"],
   [CHECKS.future, "sound-check-old"],
 ])("a sound check %d ms ago gives %s", (heardAgo, code) => {
-  const facts = { visible: true, sound: "running", awake: "held", inPhoneClock: false } as const;
+  const facts = { visible: true, sound: "running", awake: "held", waits: [] } as const;
   expect(alarmStatus({ ...facts, heardAgo }).code).toBe(code);
 });

@@ -7,12 +7,18 @@ import { watchAlarms } from "../../../app/alarm/watcher.ts";
 function handClock(start = 0) {
   let now = start;
   const runs = new Set<() => void>();
+  const timers = new Set<{ readonly at: number; readonly run: () => void }>();
   return {
     clock: {
       now: () => now,
       every: (_: number, run: () => void) => {
         runs.add(run);
         return () => runs.delete(run);
+      },
+      after: (ms: number, run: () => void) => {
+        const timer = { at: now + ms, run };
+        timers.add(timer);
+        return () => timers.delete(timer);
       },
     },
     set: (to: number) => {
@@ -22,7 +28,20 @@ function handClock(start = 0) {
       now += by;
       for (const run of runs) run();
     },
-    running: () => runs.size,
+    /** Only the timers for a moment of their own go off, each when it is time. */
+    pass: (by: number) => {
+      const until = now + by;
+      for (;;) {
+        const [next] = [...timers].sort((a, b) => a.at - b.at);
+        if (next === undefined || next.at > until) break;
+        timers.delete(next);
+        now = Math.max(now, next.at);
+        next.run();
+      }
+      now = until;
+    },
+    armed: () => [...timers].map(({ at }) => at),
+    running: () => runs.size + timers.size,
   };
 }
 
@@ -38,8 +57,8 @@ function watched(start: number, first: readonly Alarm[]) {
       alarms: due,
     }: {
       kind: string;
-      alarms: readonly { key: string; lateBy: number }[];
-    }) => told.push(`ring ${kind} ${due.map((one) => `${one.key}+${one.lateBy}`).join(" ")}`),
+      alarms: readonly { runId: string; lateBy: number }[];
+    }) => told.push(`ring ${kind} ${due.map((one) => `${one.runId}+${one.lateBy}`).join(" ")}`),
     onStill: () => told.push("still"),
     onStop: () => told.push("stop"),
   };
@@ -54,8 +73,9 @@ function watched(start: number, first: readonly Alarm[]) {
   };
 }
 
-const swap: Alarm = { key: "swap", kind: "do", dueAt: 5000, label: "Swap the vessel" };
-const taste: Alarm = { key: "taste", kind: "look", dueAt: 6000, label: "Taste" };
+const visit = "curdle#1";
+const swap: Alarm = { runId: "swap", visit, kind: "do", dueAt: 5000, label: "Swap the vessel" };
+const taste: Alarm = { runId: "taste", visit, kind: "look", dueAt: 6000, label: "Taste" };
 
 test("rings when due, goes on, stops when heard", () => {
   const { hand, told, begin, give } = watched(0, [swap]);
@@ -121,13 +141,50 @@ test("ended, it stops the sound and the clock, once", () => {
   expect(told).toEqual(["ring do swap+0", "stop"]);
 });
 
-test("keys that contain one another's marks are not taken for each other", () => {
-  const odd = (key: string): Alarm => ({ ...swap, key });
+test("names that contain one another's marks are not taken for each other", () => {
+  const odd = (runId: string): Alarm => ({ ...swap, runId });
   const { hand, told, begin, give } = watched(5000, [odd('a","b')]);
   begin();
   give([odd("a"), odd("b")]);
   hand.tick(1000);
   expect(told.filter((line) => line.startsWith("ring"))).toHaveLength(2);
+});
+
+test("it looks at the very moment when something falls due, and at the next one after that", () => {
+  const { hand, told, begin } = watched(0, [swap, taste]);
+  begin();
+  expect(hand.armed()).toEqual([5000]);
+  hand.pass(4999);
+  expect(told).toEqual([]);
+  hand.pass(1);
+  expect(told).toEqual(["ring do swap+0"]);
+  expect(hand.armed()).toEqual([6000]);
+  hand.pass(1000);
+  expect(told.at(-1)).toBe("ring do swap+1000 taste+0");
+  expect(hand.armed()).toEqual([]);
+});
+
+test("the moment is found anew at each look, and only one is waited for", () => {
+  const { hand, begin, give } = watched(0, [swap]);
+  const watcher = begin();
+  give([taste]);
+  watcher.look();
+  expect(hand.armed()).toEqual([6000]);
+  hand.set(1000);
+  give([swap, taste]);
+  hand.tick(0);
+  expect(hand.armed()).toEqual([5000]);
+  give([]);
+  watcher.look();
+  expect(hand.armed()).toEqual([]);
+});
+
+test("a timer that goes off a little early waits for the rest", () => {
+  const { hand, told, begin } = watched(0, [swap]);
+  begin();
+  hand.set(4999);
+  hand.pass(1);
+  expect(told).toEqual(["ring do swap+0"]);
 });
 
 test("whatever looks were missed, after any look it rings exactly when something is due", () => {

@@ -17,6 +17,8 @@ const down = (at: number, more: Partial<PressEvent & { type: "down" }> = {}): Pr
   width: 20,
   contacts: 1,
   quietUntil: Number.NEGATIVE_INFINITY,
+  edge: false,
+  holdFor: HOLD_FOR,
   ...more,
 });
 const up = (at: number, pointer = 1): PressEvent => ({ type: "up", at, pointer });
@@ -44,7 +46,7 @@ function outcomes(kind: PressKind, events: readonly PressEvent[]) {
   });
 }
 
-// DESIGN section 6: a hold of 600 ms; contacts under 60 ms, wide ones, second ones and those
+// A hold of 600 ms; contacts under 60 ms, wide ones, second ones and those
 // within 350 ms of the last action come to nothing.
 test.each<[string, PressKind, readonly PressEvent[], readonly string[]]>([
   [
@@ -90,6 +92,15 @@ test.each<[string, PressKind, readonly PressEvent[], readonly string[]]>([
     [down(0), down(100, { pointer: 2 }), filled(600)],
     ["another-contact"],
   ],
+  ["a grip at the edge of the screen", "hold", [down(0, { edge: true }), filled(600)], ["edge"]],
+  ["a tap there is only a tap", "tap", [down(0, { edge: true }), up(100)], ["acted"]],
+  [
+    "a longer hold, while hands are wet",
+    "hold",
+    [down(0, { holdFor: 900 }), filled(600), filled(900)],
+    ["acted"],
+  ],
+  ["the same let go too early", "hold", [down(0, { holdFor: 900 }), up(899)], ["let-go"]],
   ["a palm", "hold", [down(0, { width: 81 }), filled(600)], ["wide"]],
   ["a finger that becomes a palm", "hold", [down(0), move(true, 90), filled(600)], ["wide"]],
   ["moved within", "hold", [down(0), move(true), filled(600)], ["acted"]],

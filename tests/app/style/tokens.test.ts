@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { HOLD_FOR } from "../../../app/parts/press-rules.ts";
+import { HOLD_FOR, WET_HOLD_FOR } from "../../../app/parts/press-rules.ts";
 
 const [css = ""] = Object.values(
   import.meta.glob("../../../app/style/tokens.css", {
@@ -119,7 +119,7 @@ test("light and forced colours leave no colour of the dark theme standing", () =
 const floorOf = (token: string): number =>
   Number(/^(?:max\()?([\d.]+)px/.exec(dark.get(token) ?? "")?.[1] ?? Number.NaN);
 
-// DESIGN section 6 (reference WEB.md section 5: 2 m, 1 m, 0.5 m; 15 mm, 10 mm).
+// Read at 2 m, 1 m and 0.5 m; pressed at 15 mm and 10 mm.
 test.each([
   ["--type-countdown", 103],
   ["--type-verb", 57],
@@ -134,6 +134,17 @@ test.each([
 
 test("the fill takes as long as the hold", () => {
   expect(dark.get("--hold-time")).toBe(`${HOLD_FOR}ms`);
+  expect(blockAfter(":root[data-wet] {").get("--hold-time")).toBe(`${WET_HOLD_FOR}ms`);
+});
+
+// Judgement: a glove is about a third wider than a finger.
+test.each([
+  ["--touch-primary", 128],
+  ["--touch-secondary", 88],
+  ["--touch-least", 64],
+  ["--gap-touch", 20],
+])("for gloves %s is %d px", (token, size) => {
+  expect(blockAfter(":root[data-glove] {").get(token)).toBe(`${size}px`);
 });
 
 test("a pulse is slower than three flashes a second (WCAG 2.3.1)", () => {

@@ -36,6 +36,31 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
     { ...stamp, type: "reading.logged", visit, what: "temperature", value: 4.5, unit: "degC" },
     "Temperature: 4.5 °C",
   ],
+  [
+    {
+      ...stamp,
+      type: "reading.logged",
+      visit,
+      what: "collected",
+      value: 2540.37,
+      unit: "ml",
+      weighed: { gross: 3412, tare: 812 },
+    },
+    "Collected so far: 2,540 ml (weighed: 3,412 g − 812 g = 2,600 g)",
+  ],
+  [
+    { ...stamp, type: "run.repoured", visit, ml: 300, weighed: { gross: 710, tare: 405 } },
+    "Cloudy run poured back: 300 ml (weighed: 710 g − 405 g = 305 g)",
+  ],
+  [
+    { ...stamp, type: "yield.logged", visit, ml: 4400, weighed: { gross: 5312, tare: 812 } },
+    "Yield measured: 4,400 ml (weighed: 5,312 g − 812 g = 4,500 g)",
+  ],
+  [
+    { ...stamp, type: "tare.noted", vessel: "clear-run", grams: 812 },
+    "The vessel under the drip weighed empty: 812 g",
+  ],
+  [{ ...stamp, type: "shape.noted", visit, shape: "cone" }, "The filter hangs in a cone"],
   [{ ...stamp, type: "look.noted", visit, look: "hazy" }, "It ran hazy"],
   [{ ...stamp, type: "run.repoured", visit, ml: 400 }, "Cloudy run poured back: 400 ml"],
   [{ ...stamp, type: "yield.logged", visit, ml: 3700 }, "Yield measured: 3,700 ml"],
@@ -82,6 +107,18 @@ const TIMED: readonly (readonly [RunEvent, RegExp])[] = [
   [
     { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "phone-clock" },
     /^The wait until \d\d:\d\d is also set in the phone's clock$/,
+  ],
+  [
+    { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "person", who: "AB" },
+    /^The wait until \d\d:\d\d is also watched by AB$/,
+  ],
+  [
+    { ...stamp, type: "alarm.handed", visit, dueAt: MADE + 48 * 3_600_000, to: "vessel" },
+    /^The wait until \w{3}.* \d\d:\d\d is also written on the vessel$/,
+  ],
+  [
+    { ...stamp, type: "phone.slept", fromMs: MADE - 42 * 60_000, forMs: 42 * 60_000 },
+    /^The phone was asleep 42 min, from \d\d:\d\d: nothing could ring here$/,
   ],
   [{ ...stamp, type: "ready.set", by: MADE }, /^To be ready \w{3}.*, \d\d:\d\d$/],
   [

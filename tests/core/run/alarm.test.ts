@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { alarmsOf } from "../../../core/run/alarm.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
@@ -66,6 +67,31 @@ test.each(["build", "milk", "pour", "wet-filter", "yield", "top-up", "bottle", "
   },
 );
 
+// What stands cold keeps, so its alarm only says that it is over; a hard stop asks for hands.
+test.each([
+  ["on the counter", { stands: "counter" }, "do"],
+  ["anywhere", {}, "do"],
+  ["in the fridge", { stands: "fridge" }, "done"],
+  ["in the freezer", { stands: "freezer" }, "done"],
+  ["in the fridge past its hard stop", { stands: "fridge", longestFor: HOUR }, "do"],
+] as const)("a timed wait %s asks as it must", (_, where, kind) => {
+  const bench = at("curdle");
+  bench.events = bench.events.map((event) =>
+    event.type === "run.started"
+      ? {
+          ...event,
+          procedure: {
+            ...event.procedure,
+            steps: event.procedure.steps.map(({ stands: _stands, ...step }) =>
+              step.id === "curdle" ? { ...step, ...where } : step,
+            ),
+          },
+        }
+      : event,
+  );
+  expect(alarmsOf(runOf(bench))).toMatchObject([{ kind, dueAt: bench.now + HOUR }]);
+});
+
 test("an answer before it is due does not silence it", () => {
   const bench = at("curdle");
   const before = due(bench);
@@ -112,7 +138,7 @@ test("an alarm handed to the phone's own clock rings here all the same, and is k
   const bench = at("curdle");
   const dueAt = due(bench) ?? 0;
   bench.order({ type: "hand-alarm", visit: "curdle#1", dueAt, to: "phone-clock" });
-  expect(openVisit(runOf(bench))?.handed).toEqual({ to: "phone-clock", dueAt });
+  expect(openVisit(runOf(bench))?.handed).toEqual([{ to: "phone-clock", dueAt }]);
   expect(due(bench)).toBe(dueAt);
 });
 
@@ -192,4 +218,32 @@ test("property: after a reload the same alarms are due at the same moments", () 
     }),
     { numRuns: 40 },
   );
+});
+
+// Taste at 12, 24 and 30 hours, stop at 36: core/method/infusions.ts, common practice.
+test("a long infusion asks at its own moments however late somebody came, then at its hard stop", () => {
+  const bench = new TestBench();
+  bench.order({
+    type: "start-run",
+    batch: "SB-1",
+    plan,
+    procedure: LONG_INFUSION,
+    appVersion: "0",
+  });
+  bench.now += MINUTE;
+  bench.order({ type: "finish-step", visit: "build#1" });
+  const begun = bench.now;
+  for (const [hours, late] of [
+    [12, 90],
+    [24, 0],
+    [30, 30],
+  ] as const) {
+    expect(due(bench)).toBe(begun + hours * HOUR);
+    bench.now = begun + hours * HOUR + late * MINUTE;
+    hear(bench);
+    bench.order({ type: "note-look", visit: "steep#1", look: "not-yet" });
+  }
+  expect(alarmsOf(runOf(bench))).toEqual([
+    { runId: "run-1", visit: "steep#1", kind: "do", dueAt: begun + 36 * HOUR },
+  ]);
 });

@@ -3,6 +3,7 @@ import { type Answer, answerDraft, refusedVolume } from "../../../core/run/answe
 import { openVisit } from "../../../core/run/run.ts";
 import { topUpAdvice } from "../../../core/run/top-up-advice.ts";
 import { mostInVessel } from "../../../core/run/wash-progress.ts";
+import { clearDensity } from "../../../core/run/weigh.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
 
 function standing() {
@@ -44,6 +45,26 @@ test.each<[Answer, object]>([
   expect(answerDraft(run, visit, answer)).toEqual({ ok: true, value: draft });
 });
 
+test("an answer off a scale is kept as the ml it means, beside what the scale showed", () => {
+  const weighing = new TestBench();
+  weighing.start(planOf());
+  weighing.order({ type: "note-tare", vessel: "cloudy-run", grams: 400 });
+  const weighed = weighing.run;
+  if (weighed === undefined) throw new RangeError("a run stands at its start");
+  const draft = answerDraft(weighed, visit, { of: "cloudy-run", gross: 700 });
+  const ml = 300 / clearDensity(weighed);
+  expect(draft).toEqual({
+    ok: true,
+    value: { type: "run.repoured", ...at, ml, weighed: { gross: 700, tare: 400 } },
+  });
+  expect(answerDraft(weighed, visit, { of: "yield", gross: 700 })).toMatchObject({
+    refusal: "tare-missing",
+  });
+  expect(answerDraft(weighed, visit, { of: "cloudy-run", gross: 90_000 })).toMatchObject({
+    refusal: "reading-above-poured",
+  });
+});
+
 test.each([Number.NaN, -0.1, Number.POSITIVE_INFINITY])("%s ml is no figure", (ml) => {
   for (const of of ["milk", "cloudy-run", "yield", "top-up"] as const) {
     expect(answerDraft(run, visit, { of, ml })).toMatchObject({ refusal: "reading-not-a-number" });
@@ -70,6 +91,31 @@ test.each([
   [Number.NaN, false],
 ])("%s °Bx: %s", (brix, ok) => {
   expect(answerDraft(run, visit, { of: "brix", brix }).ok).toBe(ok);
+});
+
+// A chest freezer stands at -18 degrees C, fat is clarified below 130, sugar boils to hard crack at 155:
+// from memory; a thermometer off its scale is a slip of a digit.
+test.each([
+  [-18, true],
+  [-40, true],
+  [-40.1, false],
+  [4.5, true],
+  [200, true],
+  [200.1, false],
+  [Number.NaN, false],
+])("%s °C: %s", (degC, ok) => {
+  const draft = answerDraft(run, visit, { of: "temperature", degC });
+  const kept = { type: "reading.logged", what: "temperature", value: degC, unit: "degC" };
+  expect(draft).toMatchObject(ok ? { value: kept } : { refusal: "reading-not-a-number" });
+});
+
+test("what was collected by now answers a step that asks for it, up to what the vessel can hold", () => {
+  expect(answerDraft(run, visit, { of: "collected", ml: 900 })).toMatchObject({
+    value: { type: "reading.logged", what: "collected", value: 900, unit: "ml" },
+  });
+  expect(answerDraft(run, visit, { of: "collected", ml: 44_000 })).toMatchObject({
+    refusal: "reading-above-poured",
+  });
 });
 
 test("a slip of a digit in the yield is caught: 44000 for 4400", () => {

@@ -4,7 +4,7 @@ import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import type { Command, RunRefusal } from "../../../core/run/command.ts";
 import { decide } from "../../../core/run/decide.ts";
-import { eventSchema } from "../../../core/run/event.ts";
+import { eventSchema, VESSELS } from "../../../core/run/event.ts";
 import { endingOf, openVisit, type Run } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
@@ -32,6 +32,13 @@ function at(step?: string): TestBench {
   return bench;
 }
 
+/** The same, with its vessels weighed empty: 800 g each. */
+function weighing(step: string): TestBench {
+  const bench = at(step);
+  for (const vessel of VESSELS) bench.order({ type: "note-tare", vessel, grams: 800 });
+  return bench;
+}
+
 const start = (rest: object = {}): Command => ({
   type: "start-run",
   batch: "TW-0101",
@@ -53,6 +60,19 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("build"), start()],
     [at(), start()],
   ],
+  "procedure-without-end": [
+    [
+      new TestBench(),
+      start({
+        procedure: {
+          ...DAIRY_WASH,
+          steps: DAIRY_WASH.steps.map((step) =>
+            step.id === "label" ? { ...step, next: "bottle" } : step,
+          ),
+        },
+      }),
+    ],
+  ],
   "run-not-started": [
     [new TestBench(), finish("build#1")],
     [new TestBench(), { type: "add-note", text: "early" }],
@@ -73,6 +93,8 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("pour"), { type: "hand-alarm", visit: "curdle#1", dueAt: 0, to: "vessel" }],
     [at("pour"), { type: "move-due", visit: "curdle#1", dueAt: 0 }],
     [at("pour"), { type: "note-look", visit: "check-clear#1", look: "hazy" }],
+    [at("pour"), { type: "note-shape", visit: "slow-drip#1", shape: "cone" }],
+    [at("pour"), { type: "log-weight", visit: "slow-drip#1", gross: 900 }],
     [at("pour"), { type: "log-reading", visit: "drip#1", what: "collected", value: 1, unit: "ml" }],
   ],
   "reading-missing": [
@@ -82,6 +104,9 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
   ],
   "look-missing": [[at("check-clear"), finish("check-clear#1")]],
   "reading-not-a-number": [
+    [at("milk"), { type: "note-tare", vessel: "clear-run", grams: Number.NaN }],
+    [at("milk"), { type: "note-tare", vessel: "clear-run", grams: -1 }],
+    [weighing("slow-drip"), { type: "log-weight", visit: "slow-drip#1", gross: Number.NaN }],
     [at("milk"), finish("milk#1", { answer: { of: "milk", ml: Number.NaN } })],
     [
       at("pour"),
@@ -99,11 +124,20 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     ],
   ],
   "reading-above-poured": [
+    [weighing("slow-drip"), { type: "log-weight", visit: "slow-drip#1", gross: 44_000 }],
     [at("re-pour"), finish("re-pour#1", { answer: { of: "cloudy-run", ml: 6000 } })],
     [
       at("slow-drip"),
       { type: "log-reading", visit: "slow-drip#1", what: "collected", value: 44_000, unit: "ml" },
     ],
+  ],
+  "tare-missing": [
+    [at("re-pour"), finish("re-pour#1", { answer: { of: "cloudy-run", gross: 700 } })],
+    [at("slow-drip"), { type: "log-weight", visit: "slow-drip#1", gross: 2000 }],
+  ],
+  "weight-below-tare": [
+    [weighing("slow-drip"), { type: "log-weight", visit: "slow-drip#1", gross: 799 }],
+    [weighing("yield"), finish("yield#1", { answer: { of: "yield", gross: 0 } })],
   ],
   "no-bottles": [
     [at("bottle"), finish("bottle#1", { answer: { of: "bottled", bottles: [], useBy: 0 } })],
@@ -117,10 +151,12 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("build"), { type: "add-note", text: "x".repeat(2001) }],
     [at("build"), { type: "abandon", reason: "x".repeat(2001) }],
     [at("build"), { type: "shift-clock", byMs: 0.5, keepElapsed: true }],
+    [at("build"), { type: "note-sleep", fromMs: 0, forMs: -1 }],
     [at("build"), { type: "change-hands", initials: " " }],
     [at("build"), { type: "note-lot", ingredient: "milk-whole", lot: "" }],
     [at("check-clear"), finish("check-clear#1", { look: "right" })],
     [at("curdle"), { type: "move-due", visit: "curdle#1", dueAt: Number.NaN }],
+    [at("curdle"), { type: "note-shape", visit: "curdle#1", shape: "cone" }],
     [
       at("bottle"),
       finish("bottle#1", {

@@ -1,5 +1,14 @@
 import { expect, test } from "vitest";
-import { dripOutlook, drippingVisit, nextDripLook } from "../../../core/run/drip-outlook.ts";
+import {
+  asksShape,
+  collectedIn,
+  dripOutlook,
+  drippingVisit,
+  lastDrip,
+  nextDripLook,
+  nextLookAt,
+  shapeOf,
+} from "../../../core/run/drip-outlook.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep } from "../../support/wash-walk.ts";
@@ -82,4 +91,78 @@ test("a slower drip is through later", () => {
     return outlook.throughAt.p50;
   };
   expect(through(1500)).toBeGreaterThan(through(2200));
+});
+
+test("what stands above the filter is asked once where the spec does not say, and then counts", () => {
+  const bench = atDrip();
+  expect(asksShape(runOf(bench))).toBe(true);
+  expect(shapeOf(runOf(bench))).toBe("unknown");
+  read(bench, 30, 900);
+  read(bench, 60, 1900);
+  const before = dripOutlook(runOf(bench));
+  bench.order({ type: "note-shape", visit: "slow-drip#1", shape: "topped-up" });
+  expect(asksShape(runOf(bench))).toBe(false);
+  expect(shapeOf(runOf(bench))).toBe("topped-up");
+  const after = dripOutlook(runOf(bench));
+  if (before?.type !== "forecast" || after?.type !== "forecast") throw new Error("two were read");
+  expect(after.shape).toBe("topped-up");
+  // A vessel that is kept topped up does not slow down as it empties.
+  expect(after.throughAt.p50).toBeLessThan(before.throughAt.p50);
+  bench.order({ type: "undo", act: bench.lastAct });
+  expect(asksShape(runOf(bench))).toBe(true);
+  expect(dripOutlook(runOf(bench))).toEqual(before);
+});
+
+test("nobody is asked again who does not know, nor where the spec says, nor at another step", () => {
+  const bench = atDrip();
+  bench.order({ type: "note-shape", visit: "slow-drip#1", shape: "unknown" });
+  expect(asksShape(runOf(bench))).toBe(false);
+  const { run } = atDrip();
+  const { wash } = plan.spec;
+  if (run === undefined || wash === undefined) throw new RangeError("the test spec is washed");
+  const spec = { ...plan.spec, wash: { ...wash, filterShape: "cone" as const } };
+  const said = { ...run, plan: { ...plan, spec } };
+  expect(asksShape(said)).toBe(false);
+  expect(shapeOf(said)).toBe("cone");
+  const early = new TestBench();
+  early.start(plan);
+  expect(asksShape(runOf(early))).toBe(false);
+});
+
+test("a drip that is over keeps its readings and can still be looked at", () => {
+  const bench = atDrip();
+  read(bench, 30, 900);
+  read(bench, 60, 1900);
+  const going = dripOutlook(runOf(bench));
+  bench.order({ type: "finish-step", visit: "slow-drip#1" });
+  const over = runOf(bench);
+  const visit = lastDrip(over);
+  expect(visit?.key).toBe("slow-drip#1");
+  expect(dripOutlook(over)).toBeUndefined();
+  expect(dripOutlook(over, [], visit)).toEqual(going);
+  expect(visit && collectedIn(over, visit).map(({ ml }) => ml)).toEqual([900, 1900]);
+  const early = new TestBench();
+  early.start(plan);
+  expect(lastDrip(runOf(early))).toBeUndefined();
+});
+
+test("what was only weighed, without the volume it means, is no reading of the drip", () => {
+  const bench = atDrip();
+  const visit = openVisit(runOf(bench));
+  if (visit === undefined) throw new RangeError("the drip goes on");
+  bench.order({ type: "log-reading", visit: visit.key, what: "collected", value: 900, unit: "g" });
+  expect(collectedIn(runOf(bench), visit)).toEqual([]);
+});
+
+test("the next look is the one the log holds, and never within five minutes of a reading", () => {
+  const bench = atDrip();
+  read(bench, 30, 900);
+  const run = runOf(bench);
+  const visit = openVisit(run);
+  const outlook = dripOutlook(run);
+  if (visit === undefined || outlook === undefined) throw new RangeError("the drip goes on");
+  expect(nextLookAt(visit, outlook, bench.now)).toBe(visit.dueAt);
+  const late = visit.startedAt + 1000 * 60 * MINUTE;
+  expect(nextLookAt(visit, outlook, late)).toBe(late + 5 * MINUTE);
+  expect(nextLookAt(visit, { type: "none", why: "no-reading", keptOut: [] }, 0)).toBeUndefined();
 });

@@ -39,18 +39,33 @@ const DRAFTS: { readonly [Type in Draft["type"]]: Extract<Draft, { type: Type }>
     what: "milk",
     value: 1000,
     unit: "ml",
+    weighed: { gross: 1843, tare: 812 },
   },
   "look.noted": { type: "look.noted", visit: "check-clear#1", look: "hazy" },
-  "run.repoured": { type: "run.repoured", visit: "re-pour#1", ml: 300 },
-  "yield.logged": { type: "yield.logged", visit: "yield#1", ml: 4400 },
+  "run.repoured": {
+    type: "run.repoured",
+    visit: "re-pour#1",
+    ml: 300,
+    weighed: { gross: 710, tare: 405 },
+  },
+  "yield.logged": {
+    type: "yield.logged",
+    visit: "yield#1",
+    ml: 4400,
+    weighed: { gross: 5321.5, tare: 812 },
+  },
+  "tare.noted": { type: "tare.noted", vessel: "clear-run", grams: 812 },
+  "shape.noted": { type: "shape.noted", visit: "slow-drip#1", shape: "cone" },
   "topup.poured": { type: "topup.poured", visit: "top-up#1", ml: 400, advised: 410, planned: 450 },
   "alarm.heard": { type: "alarm.heard", visit: "curdle#1", dueAt: 1_000_003_600_000 },
   "alarm.handed": {
     type: "alarm.handed",
     visit: "curdle#1",
     dueAt: 1_000_003_600_000,
-    to: "vessel",
+    to: "person",
+    who: "AB",
   },
+  "phone.slept": { type: "phone.slept", fromMs: 1_000_000_000_000, forMs: 2_520_000 },
   "due.moved": { type: "due.moved", visit: "curdle#1", dueAt: 1_000_003_600_000 },
   "note.added": { type: "note.added", text: "smells of tea" },
   "clock.shifted": { type: "clock.shifted", byMs: -3_600_000, keepElapsed: true },
@@ -131,8 +146,10 @@ test.each(all)("%s: nothing may be missing, and nothing more is taken in", (_, d
   const event = { ...STAMP, ...draft };
   for (const key of Object.keys(event)) {
     const rest = Object.fromEntries(Object.entries(event).filter(([name]) => name !== key));
-    // The use-by of a lot is the one thing that need not be said.
-    expect(reads(rest), key).toBe(draft.type === "lot.noted" && key === "useBy");
+    // The use-by of a lot need not be said, nor who watches, nor a weight where none was weighed.
+    const mayLack =
+      key === "weighed" || key === "who" || (draft.type === "lot.noted" && key === "useBy");
+    expect(reads(rest), key).toBe(mayLack);
   }
   const stray = JSON.parse('{"__proto__": {"ml": 1}, "constructor": {"a": 1}, "extra": 1}');
   const parsed = eventSchema.parse({ ...event, ...stray });
@@ -148,11 +165,21 @@ test.each<[Draft["type"], readonly string[], unknown]>([
   ["topup.poured", ["ml"], -1],
   ["topup.poured", ["advised"], -1],
   ["topup.poured", ["planned"], -1],
+  ["run.repoured", ["weighed", "tare"], -1],
+  ["yield.logged", ["weighed"], { gross: 5000 }],
+  ["tare.noted", ["grams"], -1],
+  ["tare.noted", ["grams"], 10_000_001],
+  ["tare.noted", ["vessel"], "bucket"],
+  ["shape.noted", ["shape"], "round"],
+  ["reading.logged", ["weighed", "gross"], 10_000_001],
   ["reading.logged", ["value"], -51],
   ["reading.logged", ["unit"], "cups"],
   ["reading.logged", ["what"], "__proto__"],
   ["look.noted", ["look"], "brilliant"],
   ["alarm.handed", ["to"], "nobody"],
+  ["alarm.handed", ["who"], ""],
+  ["phone.slept", ["forMs"], -1],
+  ["phone.slept", ["fromMs"], 0.5],
   ["alarm.heard", ["dueAt"], -1],
   ["alarm.heard", ["dueAt"], 0.5],
   ["due.moved", ["dueAt"], 8_640_000_000_000_001],

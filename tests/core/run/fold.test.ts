@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Command } from "../../../core/run/command.ts";
 import type { RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents, undoneActs } from "../../../core/run/order.ts";
@@ -230,4 +231,35 @@ test("everything that is said is kept in the order it was said", () => {
   for (const line of ["tea", "lemon"]) bench.order({ type: "pour-line", visit: "build#1", line });
   expect(bench.run?.notes.map((note) => note.text)).toEqual(["one", "two", "three"]);
   expect(bench.run?.poured.map((one) => one.line)).toEqual(["tea", "lemon"]);
+});
+
+test("what was weighed and what was said of the filter, and how each is taken back", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  while (bench.run?.visits.at(-1)?.step !== "slow-drip") {
+    const order = bench.run && finishOpenStep(bench.run);
+    if (order !== undefined) bench.order(order);
+  }
+  const visit = "slow-drip#1";
+  const orders: readonly Command[] = [
+    { type: "note-tare", vessel: "clear-run", grams: 812 },
+    { type: "note-tare", vessel: "clear-run", grams: 815 },
+    { type: "note-shape", visit, shape: "cone" },
+    { type: "log-weight", visit, gross: 1815 },
+  ];
+  const states = orders.map((order) => {
+    const before = bench.run;
+    expect(bench.order(order)).toBeUndefined();
+    return { before, act: bench.lastAct };
+  });
+  expect(bench.run?.tares.map(({ vessel, grams }) => [vessel, grams])).toEqual([
+    ["clear-run", 812],
+    ["clear-run", 815],
+  ]);
+  expect(bench.run?.shapes.map(({ shape }) => shape)).toEqual(["cone"]);
+  expect(bench.run?.readings.at(-1)?.weighed).toEqual({ gross: 1815, tare: 815 });
+  for (const { before, act } of states.reverse()) {
+    expect(bench.order({ type: "undo", act })).toBeUndefined();
+    expect(bench.run).toEqual(before);
+  }
 });

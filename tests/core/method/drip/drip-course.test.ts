@@ -1,7 +1,6 @@
-import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type DripCase, dripCases } from "../../../../core/method/drip/drip-cases.ts";
-import { collectedBy, coursesOf, dripCurve } from "../../../../core/method/drip/drip-course.ts";
+import { collectedBy, coursesOf, timeOf } from "../../../../core/method/drip/drip-course.ts";
 import { filtrationLaw } from "../../../../core/method/drip/filtration-law.ts";
 import { seeded, simulateDrip } from "./simulated-drip.ts";
 
@@ -35,25 +34,14 @@ test("an even drip: half of the volume at half of the time", () => {
   expect(collectedBy(course, 1e9)).toBeCloseTo(800, -1);
 });
 
-test("the curve starts at nothing, only rises, and its band holds its middle", () => {
-  const seeds = fc.integer({ min: 1, max: 1e6 });
-  fc.assert(
-    fc.property(seeds, (seed) => {
-      const { readings, total } = simulateDrip({ kind: "cone", shares: [0.2, 0.4] }, seeded(seed));
-      const curve = dripCurve(coursesOf(dripCases(readings, total, "cone")), 1e8);
-      expect(curve.length).toBe(24);
-      expect(curve[0]).toEqual({ atMs: 0, p10: 0, p50: 0, p90: 0 });
-      expect(curve.at(-1)?.atMs).toBe(1e8);
-      // Closer together at the start, where it is steep.
-      expect(curve[1]?.atMs).toBeLessThan(0.3 * (1e8 / 23));
-      for (const [i, point] of curve.entries()) {
-        const before = curve[i - 1] ?? { atMs: -1, p10: 0, p50: 0, p90: 0 };
-        expect(point.atMs).toBeGreaterThan(before.atMs);
-        expect(point.p50).toBeGreaterThanOrEqual(before.p50);
-        expect(point.p10).toBeLessThanOrEqual(point.p50);
-        expect(point.p50).toBeLessThanOrEqual(point.p90);
-      }
-    }),
-    { numRuns: 20 },
-  );
+test("when a share has come through, and what has come through by then, agree", () => {
+  const { readings, total } = simulateDrip({ kind: "cone", shares: [0.2, 0.4] }, seeded(5));
+  const courses = coursesOf(dripCases(readings, total, "cone"));
+  for (const course of courses) {
+    for (const share of [0.1, 0.5, 0.9]) {
+      const ml = collectedBy(course, timeOf(course, share));
+      // The drawing is straight between the steps of its tables: within 0.0125 of the law.
+      expect(Math.abs(ml / course.drip.total - share)).toBeLessThan(0.0125);
+    }
+  }
 });

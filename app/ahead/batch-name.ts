@@ -1,6 +1,6 @@
-import { batchCode } from "../../../core/label/batch-code.ts";
-import { now, runs } from "../../state.ts";
-import { dayMonth } from "../../words/format.ts";
+import { batchCode } from "../../core/label/batch-code.ts";
+import { now, runs } from "../state.ts";
+import { dayMonth } from "../words/format.ts";
 
 /** The name that goes on the vessel: of the spec, the day, and what was begun that day. */
 export function batchName(specName: string): string {

@@ -1,0 +1,64 @@
+import { computed } from "@preact/signals";
+import type { DayPlan } from "../../core/board/schedule/day-plan.ts";
+import type { Job, Limits } from "../../core/board/schedule/job.ts";
+import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
+import { limitsOf } from "../../core/board/schedule/room.ts";
+import { localOf, phoneZone } from "../local-time.ts";
+import { now, openRuns, planned, runs, settings } from "../state.ts";
+import { stepTitle } from "../words/step-title.ts";
+
+const MINUTE = 60_000;
+const DAY = 24 * 60 * MINUTE;
+/** Further ahead than this nobody's hours are known. Judgement. */
+const FARTHEST = 60 * DAY;
+
+/** A minute is as fine as a plan need be: it is not worked out anew each second. */
+export const minute = computed(() => Math.floor(now.value / MINUTE) * MINUTE);
+
+/** Batches that are planned and not begun, the first to be ready first. */
+export const waiting = computed(() =>
+  notBegun(planned.value, runs.value).toSorted((a, b) => a.readyBy - b.readyBy),
+);
+
+const room = computed(() => {
+  const { people, filterStands, fridge, freezer, hours } = settings.value;
+  return { people, filterStands, fridge, freezer, hours };
+});
+
+/** What there is until everything promised is ready, and something for a moment more. */
+export function limitsUntil(readyBy: number): Limits {
+  const from = minute.value;
+  const promised = openRuns.value.flatMap((run) => run.readyBy ?? []);
+  const last = Math.max(readyBy, ...promised, ...waiting.value.map((one) => one.readyBy));
+  const to = Math.min(last, from + FARTHEST) + 2 * DAY;
+  return limitsOf(room.value, { from: from - DAY, to }, phoneZone(), localOf);
+}
+
+/** All that is being made and planned, as it stands this minute. */
+export const prep = computed<PrepDay>(() =>
+  prepDay(openRuns.value, waiting.value, limitsUntil(minute.value), minute.value),
+);
+
+/** The plan as it can be carried out: on time, or making the least of it. */
+export const dayOf = ({ plan }: PrepDay): DayPlan => (plan.ok ? plan : plan.least);
+
+/** What a job is called: its spec, and the batch where it has begun. */
+export function jobName(id: string): string {
+  const run = runs.value.find((one) => one.id === id);
+  if (run !== undefined) return `${run.plan.spec.name} ${run.batch}`;
+  return planned.value.find((one) => one.id === id)?.plan.spec.name ?? id;
+}
+
+/** What a step of a job is called. */
+export function stepName(job: string, step: string): string {
+  const made =
+    runs.value.find((one) => one.id === job) ?? planned.value.find((one) => one.id === job);
+  const found = made?.procedure.steps.find(({ id }) => id === step);
+  return stepTitle(found ?? { id: step });
+}
+
+/** Whether a step of a job is done by hand. */
+export const byHand = (jobs: readonly Job[], job: string, step: string): boolean =>
+  jobs
+    .find(({ id }) => id === job)
+    ?.steps.some(({ id, kind }) => id === step && kind === "hands-on") ?? false;

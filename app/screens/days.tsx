@@ -1,0 +1,97 @@
+import { useEffect } from "preact/hooks";
+import { calendarText } from "../../core/board/calendar/ics.ts";
+import { byHand, dayOf, jobName, minute, prep, stepName, waiting } from "../ahead/prep.ts";
+import { QuietStretch } from "../ahead/quiet.tsx";
+import { saveSettings } from "../commands.ts";
+import { printPage } from "../device/print.ts";
+import { shareFile } from "../device/share.ts";
+import { LinkButton } from "../parts/link-button.tsx";
+import { TapButton } from "../parts/tap-button.tsx";
+import { routes } from "../routes.ts";
+import { now, openRuns, settings } from "../state.ts";
+import { fileDate } from "../words/format.ts";
+import { sayLater } from "../words/say-later.ts";
+import { Batches } from "./days/batches.tsx";
+import { MovedSince, Trouble } from "./days/trouble.tsx";
+import { Week } from "./days/week.tsx";
+import "./days.css";
+
+const words = sayLater.days;
+
+/** Everything still to be done by hand, as calendar entries that ring when they begin. */
+function shareCalendar(): void {
+  const { jobs } = prep.value;
+  const events = dayOf(prep.value)
+    .placed.filter(({ job, step, endAt }) => endAt > now.value && byHand(jobs, job, step))
+    .map(({ job, step, startAt, endAt }) => ({
+      uid: `${job}-${step}@second-pour`,
+      startMs: startAt,
+      endMs: endAt,
+      title: `${jobName(job)}: ${stepName(job, step)}`,
+      detail: words.calendarDetail,
+      alarmMinutesBefore: 0,
+    }));
+  if (events.length === 0) return;
+  const text = calendarText(events, now.value);
+  void shareFile({ name: `prep-${fileDate(now.value)}.ics`, type: "text/calendar", text });
+}
+
+/** What came onto the list is known as it was first planned; what somebody saw stays as it was seen. */
+function useSeen(): void {
+  const { placed } = dayOf(prep.value);
+  const seen = settings.value.seenPrep;
+  const known = new Set(seen.map(({ job }) => job));
+  const there = new Set(placed.map(({ job }) => job));
+  const fresh = placed.filter(({ job }) => !known.has(job));
+  const gone = seen.some(({ job }) => !there.has(job));
+  useEffect(() => {
+    if (fresh.length === 0 && !gone) return;
+    void saveSettings({ seenPrep: [...seen.filter(({ job }) => there.has(job)), ...fresh] });
+  }, [fresh.length, gone]);
+}
+
+function RoomLine() {
+  const { people, filterStands, hours } = settings.value;
+  const open = hours.from === hours.to ? words.always : words.window(hours.from, hours.to);
+  return (
+    <p class="days-quiet-words">
+      {words.room(people, filterStands, open)}. {words.guess}{" "}
+      <a href={routes.kit}>{words.changeRoom}</a>
+    </p>
+  );
+}
+
+function Filled() {
+  useSeen();
+  const placed = dayOf(prep.value).placed.some(({ endAt }) => endAt > minute.value);
+  return (
+    <>
+      <Trouble />
+      <MovedSince />
+      <QuietStretch />
+      <Week />
+      <Batches />
+      <RoomLine />
+      <div class="days-acts">
+        <TapButton onAct={() => void printPage()}>{words.print}</TapButton>
+        <TapButton disabled={!placed} onAct={shareCalendar}>
+          {words.calendar}
+        </TapButton>
+      </div>
+    </>
+  );
+}
+
+/** The days ahead: what hands are wanted for and when, worked back from every ready-by. */
+export function DaysScreen() {
+  const none = waiting.value.length === 0 && openRuns.value.length === 0;
+  return (
+    <main class="days">
+      <h1>{words.title}</h1>
+      {none ? <p class="days-empty">{words.empty}</p> : <Filled />}
+      <LinkButton href={routes.specs} tone={none ? "main" : "plain"}>
+        {none ? words.toSpecs : words.more}
+      </LinkButton>
+    </main>
+  );
+}

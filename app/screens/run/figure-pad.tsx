@@ -1,0 +1,48 @@
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import { NumberPad } from "../../parts/number-pad.tsx";
+import { say } from "../../words/say.ts";
+import { sayLater } from "../../words/say-later.ts";
+
+interface FigurePadProps {
+  readonly label: string;
+  readonly unit: string;
+  /** What stands there at first; the first key takes its place. */
+  readonly start?: string;
+  /** What the figure comes to, said while nothing is wrong with it. */
+  readonly note?: ((figure: number | undefined) => ComponentChildren) | undefined;
+  readonly aside?: ComponentChildren;
+  /** Takes the figure; answers with a sentence when it is refused. */
+  readonly onTake: (figure: number) => Promise<string | undefined>;
+}
+
+/** A figure typed on our own pad: what was typed stays when it is refused. */
+export function FigurePad({ label, unit, start = "", note, aside, onTake }: FigurePadProps) {
+  const [value, setValue] = useState(start);
+  const [fresh, setFresh] = useState(start !== "");
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const words = sayLater.run;
+  return (
+    <NumberPad
+      value={value}
+      onChange={(next) => {
+        const key = next.slice(value.length);
+        setValue(fresh ? (key === "." ? "0." : key) : next);
+        setFresh(false);
+        setFault(undefined);
+      }}
+      onDone={() => void onTake(Number(value)).then(setFault)}
+      fault={fault}
+      aside={aside}
+      note={note?.(value === "" ? undefined : Number(value))}
+      words={{
+        label,
+        unit,
+        erase: words.erase,
+        mark: words.mark,
+        done: words.take,
+        hints: say.work.hints,
+      }}
+    />
+  );
+}

@@ -1,0 +1,117 @@
+import type { LearntWaits } from "../method/learnt-times.ts";
+import { type Run, stepOfVisit, type Visit } from "../run/run.ts";
+
+/** The middle of some figures, and the quarters around it: an odd batch moves neither far. */
+export interface Middle {
+  readonly median: number;
+  /** A quarter of the figures lie below. */
+  readonly low: number;
+  /** A quarter of the figures lie above. */
+  readonly high: number;
+}
+
+/** How this bar's batches came to run clear. */
+export interface TimeToClear extends LearntWaits {
+  /** From the start of the first pass to the look that said "clear", ms. */
+  readonly took: Middle;
+  /** How often it was poured back until then. */
+  readonly passes: Middle;
+}
+
+interface Cleared {
+  readonly took: number;
+  readonly passes: number;
+  readonly waits: ReadonlyMap<string, number>;
+}
+
+/** Fewer batches say nothing yet: judgement. */
+const FEWEST = 3;
+/** Older batches than these were made by other hands, filters or milk: judgement. */
+const LATEST = 20;
+
+/** A share of the way through sorted figures, between two of them where it falls there. */
+function quantile(sorted: readonly number[], share: number): number {
+  const place = share * (sorted.length - 1);
+  const below = sorted[Math.floor(place)] ?? 0;
+  const above = sorted[Math.ceil(place)] ?? below;
+  return below + (above - below) * (place - Math.floor(place));
+}
+
+/**
+ * Median and quartiles of some figures.
+ *
+ * @param figures - one or more
+ * @source quantiles with linear interpolation between order statistics: Hyndman and Fan, Sample
+ *   quantiles in statistical packages, The American Statistician 50 (1996), type 7 (from memory)
+ * @example
+ * middleOf([4, 1, 3, 2]).median // => 2.5
+ */
+export function middleOf(figures: readonly number[]): Middle {
+  const sorted = figures.toSorted((a, b) => a - b);
+  return {
+    median: quantile(sorted, 0.5),
+    low: quantile(sorted, 0.25),
+    high: quantile(sorted, 0.75),
+  };
+}
+
+/** How long a pass waited until it was answered; the one that asks, until it ran clear. */
+function waitsOf(passes: readonly Visit[], clear: Visit, at: number): ReadonlyMap<string, number> {
+  const waits = new Map<string, number>();
+  for (const { step, startedAt, finishedAt } of passes) {
+    if (step !== clear.step && finishedAt !== undefined && !waits.has(step)) {
+      waits.set(step, finishedAt - startedAt);
+    }
+  }
+  return waits.set(clear.step, at - clear.startedAt);
+}
+
+/** When and after how many passes a run was said to be clear; nothing where nobody said so. */
+function clearedIn(run: Run): Cleared | undefined {
+  const passes = run.visits.filter((visit) => stepOfVisit(run, visit).work === "pass");
+  const [first] = passes;
+  const look = run.looks.find(
+    (one) => one.look === "clear" && passes.some(({ key }) => key === one.visit),
+  );
+  const clear = passes.find(({ key }) => key === look?.visit);
+  if (first === undefined || look === undefined || clear === undefined) return undefined;
+  const took = look.at - first.startedAt;
+  const before = run.rePours.filter(({ at }) => at <= look.at);
+  const waits = waitsOf(passes, clear, look.at);
+  // A clock that was put back leaves a time of nothing: no batch teaches that.
+  if (!(took > 0)) return undefined;
+  return { took, passes: new Set(before.map(({ visit }) => visit)).size, waits };
+}
+
+/**
+ * How long this bar's batches usually take to run clear, and after how many passes.
+ *
+ * @param runs - every run there is; the latest 20 of the procedure that ran clear count
+ * @param procedureId - of the runs to learn from
+ * @param except - the run that asks, which is not over yet
+ * @returns nothing below three batches
+ * @source median and quartiles; the fewest and the most batches by judgement
+ */
+export function timeToClear(
+  runs: readonly Run[],
+  procedureId: string,
+  except?: string,
+): TimeToClear | undefined {
+  const cleared = runs
+    .filter((run) => run.procedure.id === procedureId && run.id !== except)
+    .toSorted((a, b) => b.startedAt - a.startedAt)
+    .flatMap((run) => clearedIn(run) ?? [])
+    .slice(0, LATEST);
+  if (cleared.length < FEWEST) return undefined;
+  const steps = new Set(cleared.flatMap(({ waits }) => [...waits.keys()]));
+  const waits = [...steps].map((step) => {
+    const seen = cleared.flatMap((one) => one.waits.get(step) ?? []);
+    return [step, middleOf(seen).median] as const;
+  });
+  return {
+    batches: cleared.length,
+    took: middleOf(cleared.map((one) => one.took)),
+    passes: middleOf(cleared.map((one) => one.passes)),
+    waits: Object.fromEntries(waits),
+  };
+}

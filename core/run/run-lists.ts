@@ -1,0 +1,141 @@
+import type { RunEvent, Stamp, Weighed } from "./event.ts";
+import type {
+  Bottled,
+  LinePoured,
+  Reading,
+  RePour,
+  Run,
+  Seen,
+  ShapeNoted,
+  TopUpPoured,
+} from "./run.ts";
+
+/** What a run keeps in the order it was said. */
+export interface Lists {
+  readonly poured: LinePoured[];
+  readonly readings: Reading[];
+  readonly looks: Seen[];
+  readonly rePours: RePour[];
+  readonly yields: Run["yields"][number][];
+  readonly topUps: TopUpPoured[];
+  readonly bottlings: Bottled[];
+  readonly notes: Run["notes"][number][];
+  readonly shapes: ShapeNoted[];
+  readonly tares: Run["tares"][number][];
+  readonly stands: Run["stands"][number][];
+  readonly hands: Run["hands"][number][];
+  readonly lots: Run["lots"][number][];
+}
+
+/** Before anything was said. */
+export const noLists = (): Lists => ({
+  poured: [],
+  readings: [],
+  looks: [],
+  rePours: [],
+  yields: [],
+  topUps: [],
+  bottlings: [],
+  notes: [],
+  shapes: [],
+  tares: [],
+  stands: [],
+  hands: [],
+  lots: [],
+});
+
+/** Copies of what a run keeps, to be added to. */
+export const listsOf = (run: Run): Lists => ({
+  poured: [...run.poured],
+  readings: [...run.readings],
+  looks: [...run.looks],
+  rePours: [...run.rePours],
+  yields: [...run.yields],
+  topUps: [...run.topUps],
+  bottlings: [...run.bottlings],
+  notes: [...run.notes],
+  shapes: [...run.shapes],
+  tares: [...run.tares],
+  stands: [...run.stands],
+  hands: [...run.hands],
+  lots: [...run.lots],
+});
+
+const said = ({ id, act, device, at, visit }: Stamp & { readonly visit: string }) => ({
+  id,
+  act,
+  device,
+  at,
+  visit,
+});
+
+const scaled = ({ weighed }: { readonly weighed?: Weighed | undefined }) =>
+  weighed === undefined ? {} : { weighed };
+
+/**
+ * Notes what was said, in place.
+ *
+ * @param lists - what was said before
+ * @returns false where an event says nothing that is kept in a list
+ */
+export function keep(lists: Lists, event: RunEvent): boolean {
+  switch (event.type) {
+    case "line.poured":
+      lists.poured.push({ ...said(event), line: event.line });
+      return true;
+    case "reading.logged": {
+      const { what, value, unit } = event;
+      lists.readings.push({ ...said(event), what, value, unit, ...scaled(event) });
+      return true;
+    }
+    case "look.noted":
+      lists.looks.push({ ...said(event), look: event.look });
+      return true;
+    case "run.repoured":
+      lists.rePours.push({ ...said(event), ml: event.ml, ...scaled(event) });
+      return true;
+    case "yield.logged":
+      lists.yields.push({ ...said(event), ml: event.ml, ...scaled(event) });
+      return true;
+    case "topup.poured": {
+      const { ml, advised, planned } = event;
+      lists.topUps.push({ ...said(event), ml, advised, planned });
+      return true;
+    }
+    case "run.bottled":
+      lists.bottlings.push({ ...said(event), bottles: event.bottles, useBy: event.useBy });
+      return true;
+    case "shape.noted":
+      lists.shapes.push({ ...said(event), shape: event.shape });
+      return true;
+    case "note.added":
+      lists.notes.push({ at: event.at, text: event.text });
+      return true;
+    default:
+      return keepAround(lists, event);
+  }
+}
+
+/** Keeps what is said of the whole run rather than of one step; false where it is something else. */
+function keepAround(lists: Lists, event: RunEvent): boolean {
+  const { act, device, at } = event;
+  const it = { act, device, at };
+  switch (event.type) {
+    case "tare.noted":
+      lists.tares.push({ ...it, vessel: event.vessel, grams: event.grams });
+      return true;
+    case "vessel.moved":
+      lists.stands.push({ ...it, to: event.to });
+      return true;
+    case "hands.changed":
+      lists.hands.push({ ...it, initials: event.initials });
+      return true;
+    case "lot.noted": {
+      const { ingredient, lot, useBy } = event;
+      lists.lots.push({ ...it, ingredient, lot, ...(useBy === undefined ? {} : { useBy }) });
+      return true;
+    }
+    default:
+      return false;
+  }
+}

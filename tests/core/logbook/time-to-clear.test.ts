@@ -1,0 +1,100 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { middleOf, timeToClear } from "../../../core/logbook/time-to-clear.ts";
+import type { Run } from "../../../core/run/run.ts";
+import { demoSpec, type Played, planned, started } from "../../support/play-run.ts";
+
+const MINUTE = 60_000;
+const DAY = 24 * 60 * MINUTE;
+const PLAN = planned(demoSpec("Pear Beacon"));
+
+/** A batch of a day at its first pass. */
+const passing = (day: number): Played =>
+  started(`run-${day}`, `PB-${day}`, day * DAY, PLAN)
+    .finish({}, 20)
+    .finish({ answer: { of: "milk", ml: PLAN.milk?.ml ?? 0 } }, 2)
+    .finish({}, 1)
+    .finish({}, 60)
+    .finish({}, 4);
+
+/** A batch of a day: how long its first pass took, then each look, minutes. */
+function cleared(day: number, first: number, looks: readonly number[]): Run {
+  let run = passing(day).finish({}, first);
+  for (const [at, minutes] of looks.entries()) {
+    run = run.finish({ answer: { of: "cloudy-run", ml: 300 } }, 1);
+    run = run.finish({ look: at === looks.length - 1 ? "clear" : "cloudy" }, minutes);
+  }
+  return run.run;
+}
+
+const USUAL = [
+  cleared(1, 2, [1]),
+  cleared(2, 1.5, [1.5]),
+  cleared(3, 2.5, [2]),
+  cleared(4, 2, [1, 1.5]),
+  cleared(5, 1, [1]),
+];
+
+// Wikipedia, "Quantile" (estimating from a sample, R-7): quartiles of 3, 6, 7, 8, 8, 10, 13, 15, 16,
+// 20 are 7.25, 9 and 14.5 (worked through by hand from memory of its example).
+test("median and quartiles of the textbook's sample", () => {
+  expect(middleOf([3, 6, 7, 8, 8, 10, 13, 15, 16, 20])).toEqual({
+    median: 9,
+    low: 7.25,
+    high: 14.5,
+  });
+  expect(middleOf([5])).toEqual({ median: 5, low: 5, high: 5 });
+});
+
+// By hand: 2 + 1 + 1 = 4, 4, 5.5, 6.5 and 3 min from the start of the first pass to "clear".
+test("from the first pass to clear, and how often it was poured back", () => {
+  const learnt = timeToClear(USUAL, "dairy-wash");
+  expect(learnt?.batches).toBe(5);
+  expect(learnt?.took).toEqual({ median: 4 * MINUTE, low: 4 * MINUTE, high: 5.5 * MINUTE });
+  expect(learnt?.passes.median).toBe(1);
+  expect(learnt?.waits).toEqual({ "first-pass": 2 * MINUTE, "check-clear": 1.5 * MINUTE });
+});
+
+test("below three batches nothing is said; the batch that asks does not count", () => {
+  expect(timeToClear([], "dairy-wash")).toBeUndefined();
+  expect(timeToClear(USUAL.slice(0, 2), "dairy-wash")).toBeUndefined();
+  expect(timeToClear(USUAL.slice(0, 3), "dairy-wash", "run-2")).toBeUndefined();
+  expect(timeToClear(USUAL.slice(0, 3), "dairy-wash", "run-9")?.batches).toBe(3);
+});
+
+test("another procedure teaches nothing, nor a batch that nobody saw run clear", () => {
+  expect(timeToClear(USUAL, "house-wash")).toBeUndefined();
+  const waiting = passing(8).run;
+  const taken = passing(9)
+    .finish({}, 2)
+    .finish({ answer: { of: "cloudy-run", ml: 300 } })
+    .finish({ look: "clear" });
+  const back = taken.then({ type: "undo", act: taken.events.at(-1)?.act ?? "" }).run;
+  const runs = [...USUAL.slice(0, 2), waiting, back];
+  expect(timeToClear(runs, "dairy-wash")).toBeUndefined();
+});
+
+test("only the latest twenty count: a bar changes its filter", () => {
+  const old = Array.from({ length: 20 }, (_, at) => cleared(at, 9, [9]));
+  const since = Array.from({ length: 20 }, (_, at) => cleared(100 + at, 1, [1]));
+  const learnt = timeToClear([...since, ...old], "dairy-wash");
+  expect(learnt?.batches).toBe(20);
+  expect(learnt?.took).toEqual({ median: 3 * MINUTE, low: 3 * MINUTE, high: 3 * MINUTE });
+});
+
+test("property: one odd batch, however odd, leaves the middle among the others", () => {
+  const odd = fc.integer({ min: 0, max: 60 * 40 });
+  fc.assert(
+    fc.property(odd, odd, (first, look) => {
+      const learnt = timeToClear([...USUAL, cleared(6, first, [look])], "dairy-wash");
+      for (const { median, low, high } of [learnt?.took, learnt?.passes].flatMap((m) => m ?? [])) {
+        expect(low).toBeLessThanOrEqual(median);
+        expect(median).toBeLessThanOrEqual(high);
+      }
+      expect(learnt?.took.median).toBeGreaterThanOrEqual(3 * MINUTE);
+      expect(learnt?.took.median).toBeLessThanOrEqual(5.5 * MINUTE);
+      expect(learnt?.waits["check-clear"]).toBeLessThanOrEqual(1.5 * MINUTE);
+    }),
+    { numRuns: 25 },
+  );
+});
