@@ -1,9 +1,11 @@
+import type { ReadonlySignal } from "@preact/signals";
+import type { ComponentType } from "preact";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import { later } from "./later.tsx";
 import { routes } from "./routes.ts";
 import { BenchScreen } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
-import { address, clockMoved, opening, ringing } from "./state.ts";
+import { address, opening } from "./state.ts";
 import type { UpdateOutcome } from "./update.ts";
 import { say } from "./words/say.ts";
 import "./app.css";
@@ -11,6 +13,8 @@ import "./app.css";
 interface AppProps {
   readonly onSound: (kind: AlarmKind) => void;
   readonly onUpdate: () => Promise<UpdateOutcome>;
+  /** What shows that something rings, as soon as it is there. */
+  readonly sheet: ReadonlySignal<ComponentType | undefined>;
 }
 
 const RunScreen = later(async () => (await import("./screens/run.tsx")).RunScreen);
@@ -29,6 +33,7 @@ const ProcedureScreen = later(
   async () => (await import("./screens/procedure.tsx")).ProcedureScreen,
 );
 const DaysScreen = later(async () => (await import("./screens/days.tsx")).DaysScreen);
+const HandScreen = later(async () => (await import("./screens/hand.tsx")).HandScreen);
 const ShelfScreen = later(async () => (await import("./screens/shelf.tsx")).ShelfScreen);
 const LabelScreen = later(async () => (await import("./screens/label.tsx")).LabelScreen);
 const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).LogbookScreen);
@@ -48,7 +53,6 @@ const KitScreen = later(async () => {
     />
   );
 });
-const AlarmSheet = later(async () => (await import("./screens/alarm-sheet.tsx")).AlarmSheet);
 const DimScreen = later(async () => (await import("./screens/dim.tsx")).DimScreen);
 const VesselScreen = later(async () => (await import("./screens/vessel.tsx")).VesselScreen);
 
@@ -74,6 +78,7 @@ const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
   vessel: "bench",
   dim: "bench",
   days: "bench",
+  hand: "bench",
   specs: "specs",
   spec: "specs",
   plan: "specs",
@@ -110,6 +115,8 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
       return <RunScreen key={id} id={id} />;
     case "days":
       return <DaysScreen />;
+    case "hand":
+      return <HandScreen key={id} id={id} />;
     case "specs":
       return <SpecsScreen />;
     case "spec":
@@ -169,6 +176,7 @@ function Places({ route }: { readonly route: Route }) {
 export function App(props: AppProps) {
   const route = routeOf(address.value);
   const open = opening.value;
+  const Sheet = props.sheet.value;
   return (
     <>
       <div class="app-screen" key={address.value}>
@@ -182,7 +190,7 @@ export function App(props: AppProps) {
       </div>
       <Notices onUpdate={props.onUpdate} />
       <Places route={route} />
-      {(ringing.value !== undefined || clockMoved.value !== undefined) && <AlarmSheet />}
+      {Sheet !== undefined && <Sheet />}
     </>
   );
 }

@@ -150,8 +150,13 @@ export function hangBell(clock: Clock): Bell {
     watcher.look();
     tell();
   });
+  let making = false;
   effect(() => {
-    if (openRuns.value.length > 0) void awake.hold();
+    const was = making;
+    making = openRuns.value.length > 0;
+    // Made long before it is to ring: making a voice takes a slow phone most of a second.
+    if (making && !was) ringer.reviveSound();
+    if (making) void awake.hold();
     else {
       void awake.release();
       ringer.restSound();

@@ -5,7 +5,9 @@ import {
   type BackupNews,
   type BackupRefusal,
   compareBackup,
+  fileOf,
   importBackup,
+  type Records,
   readBackup,
   writeBackup,
 } from "./storage/backup.ts";
@@ -26,6 +28,10 @@ export function makeBackup(): Promise<Result<string, "storage-silent">> {
   const { db, clock } = atDesk();
   return fetchStored(() => writeBackup(db, clock.now(), __APP_VERSION__));
 }
+
+/** Some records as the text of a file, for another phone. */
+export const makeParcel = (records: Records): Promise<string> =>
+  fileOf(records, atDesk().clock.now(), __APP_VERSION__);
 
 /** A backup that was understood, and what adding it would do. */
 export interface OpenedBackup extends BackupNews {

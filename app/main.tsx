@@ -1,9 +1,10 @@
 // The order of the layers is set by the first stylesheet read.
 import "./style/tokens.css";
 import "./style/base.css";
-import { effect } from "@preact/signals";
-import { render } from "preact";
+import { effect, signal } from "@preact/signals";
+import { type ComponentType, render } from "preact";
 import { config } from "zod/mini";
+import type { AlarmKind } from "../core/run/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
 import { App } from "./app.tsx";
 import type { Bell } from "./bell.ts";
@@ -48,7 +49,7 @@ function keepTime(clock: Clock): void {
  * What rings, and what watches the phone's clock: fetched once the first screen stands. Until they
  * are there nothing rings; where they cannot be fetched the status line says so, and it tries again.
  */
-function hangBell(clock: Clock, onHung: (bell: Bell) => void): void {
+function hangBell(clock: Clock, onHung: (bell: Bell, sheet: ComponentType) => void): void {
   const parts = () =>
     Promise.all([
       import("./bell.ts"),
@@ -57,8 +58,8 @@ function hangBell(clock: Clock, onHung: (bell: Bell) => void): void {
     ]);
   const hang = () =>
     void parts().then(
-      ([bell, time]) => {
-        onHung(bell.hangBell(clock));
+      ([bell, time, { AlarmSheet }]) => {
+        onHung(bell.hangBell(clock), AlarmSheet);
         time.watchTime(clock);
       },
       () => {
@@ -118,8 +119,10 @@ async function start(clock: Clock): Promise<void> {
   followChoices();
   guardLinks();
   let bell: Bell | undefined;
-  hangBell(clock, (hung) => {
+  const sheet = signal<ComponentType | undefined>(undefined);
+  hangBell(clock, (hung, shown) => {
     bell = hung;
+    sheet.value = shown;
   });
   const pause = (ms: number) => new Promise<void>((resolve) => void clock.after(ms, resolve));
   // Nothing on the first screen needs the worker: it is fetched once that screen stands.
@@ -127,7 +130,8 @@ async function start(clock: Clock): Promise<void> {
   const onUpdate = async () => (await updates()).applyUpdate(pause);
   const root = document.getElementById("app");
   if (root !== null) {
-    render(<App onSound={(kind) => bell?.sound(kind)} onUpdate={onUpdate} />, root);
+    const onSound = (kind: AlarmKind) => bell?.sound(kind);
+    render(<App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />, root);
   }
   await openStorage(clock);
   const { watchForUpdate } = await updates();

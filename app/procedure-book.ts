@@ -17,10 +17,17 @@ const pours = ({ steps }: Procedure): boolean => steps.some(({ work }) => work =
 export const proceduresFor = (washed: boolean): readonly Procedure[] =>
   procedureBook.value.filter((one) => pours(one) === washed);
 
-/** The procedure a form asks for; the dairy wash where a washed one asks for none. */
+/** Why a spec is not made by the procedure it names; nothing where it is, or names none. */
+export function misfitOf(washed: boolean, id: string): "gone" | "other-kind" | undefined {
+  if (id === "" || proceduresFor(washed).some((one) => one.id === id)) return undefined;
+  return procedureBook.value.some((one) => one.id === id) ? "other-kind" : "gone";
+}
+
+/** The procedure a form asks for; the dairy wash where a washed one asks for none of its kind. */
 export function chosenProcedure(washed: boolean, id: string): Procedure | undefined {
   const found = proceduresFor(washed).find((one) => one.id === id);
-  return found ?? (washed ? DAIRY_WASH : undefined);
+  const usual = washed && misfitOf(washed, id) !== "gone" ? DAIRY_WASH : undefined;
+  return found ?? usual;
 }
 
 /** Names of the specs that ask for a procedure by its id. */

@@ -19,6 +19,7 @@ export const routes = {
   vessel: (runId: string) => `#/vessel/${runId}`,
   label: (runId: string) => `#/label/${runId}`,
   sum: (id: string) => `#/sums/${id}`,
+  hand: (what: string) => `#/hand/${what}`,
   sheet: (runId: string) => `#/sheet/${runId}`,
   batch: (runId: string) => `#/batch/${runId}`,
 } as const;

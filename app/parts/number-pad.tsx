@@ -53,7 +53,7 @@ export function NumberPad(props: NumberPadProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset takes no flex layout in older Safari
     <div class="number-pad" role="group" aria-labelledby={`${id}-label`} onKeyDown={onKeyDown}>
-      <div class="number-pad-head">
+      <div class="number-pad-head" data-aside={aside !== undefined}>
         <label class="number-pad-label" id={`${id}-label`} for={`${id}-field`}>
           {words.label}
         </label>

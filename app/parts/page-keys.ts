@@ -117,7 +117,7 @@ interface Keyed {
 
 function keyedNow(): Keyed {
   const controls = controlsNow();
-  const at = controls.findIndex((one) => one === document.activeElement);
+  const at = controls.findIndex((one) => one.matches(":focus"));
   return { on: controls[at], next: controls[(at + 1) % controls.length] };
 }
 

@@ -77,6 +77,7 @@ function Filled() {
         <TapButton disabled={!placed} onAct={shareCalendar}>
           {words.calendar}
         </TapButton>
+        <LinkButton href={routes.hand("day")}>{words.toHand}</LinkButton>
       </div>
     </>
   );

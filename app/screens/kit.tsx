@@ -12,6 +12,7 @@ import { Restore } from "./kit/restore.tsx";
 import { Room } from "./kit/room.tsx";
 import { SoundCheck } from "./kit/sound.tsx";
 import { Spoken } from "./kit/spoken.tsx";
+import { Take } from "./kit/take.tsx";
 import { Version } from "./kit/version.tsx";
 import "./kit.css";
 
@@ -48,6 +49,7 @@ export function KitScreen(props: KitProps) {
       <Notices state={notices} onAsk={onAskNotices} />
       <MakeBackup />
       <Restore />
+      <Take />
       <Units />
       <Tools />
       <Room />

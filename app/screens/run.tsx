@@ -35,7 +35,7 @@ import { PassSoFar } from "./run/pass.tsx";
 import { HandsWork, WaitWork } from "./run/plain.tsx";
 import { Advice, TopUpWork } from "./run/top-up.tsx";
 import { Countdown } from "./run/wait.tsx";
-import { WetHands } from "./run/wet.tsx";
+import { AskWet, BackToAll } from "./run/wet.tsx";
 import "./run.css";
 import { stepTitle } from "../words/step-title.ts";
 
@@ -64,6 +64,8 @@ function Work({ run, visit }: WorkProps) {
       return <BottleWork run={run} visit={visit} />;
     default:
       if (step.asks !== undefined) return <LookWork run={run} visit={visit} />;
+      if (step.needs === "top-up") return <TopUpWork run={run} visit={visit} />;
+      if (step.needs === "bottled") return <BottleWork run={run} visit={visit} />;
       if (step.needs !== undefined) return <MeasureWork run={run} visit={visit} />;
       return step.kind === "hands-on" ? (
         <HandsWork run={run} visit={visit} />
@@ -151,18 +153,23 @@ export function RunScreen({ id }: { readonly id: string }) {
   if (run === undefined) return <p class="app-say">{say.places.lost}</p>;
   const visit = openVisit(run);
   const ended = endingOf(run);
+  const wet = ended === undefined && isWet.value;
   return (
-    <main class="run" data-wet={ended === undefined && isWet.value}>
+    <main class="run" data-wet={wet}>
       <header class="run-head">
-        <a class="run-back" href={routes.bench} aria-label={say.places.bench}>
-          ‹
-        </a>
+        {wet ? (
+          <BackToAll />
+        ) : (
+          <a class="run-back" href={routes.bench} aria-label={say.places.bench}>
+            ‹
+          </a>
+        )}
         <p class="run-name">
           {run.plan.spec.name} <span class="run-batch">{run.batch}</span>
         </p>
-        <MoreButton open={more} onOpen={setMore} />
+        {!wet && <MoreButton open={more} onOpen={setMore} />}
       </header>
-      {ended === undefined && <WetHands step={visit?.key} />}
+      {ended === undefined && <AskWet step={visit?.key} />}
       {once && (
         <p class="run-note" role="status">
           {sayLater.run.pressAgain}

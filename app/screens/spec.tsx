@@ -111,6 +111,9 @@ function More({
         />
       )}
       {stored !== undefined && (
+        <LinkButton href={routes.hand(`spec~${stored.id}`)}>{words.toHand}</LinkButton>
+      )}
+      {stored !== undefined && (
         <HoldButton
           label={words.remove}
           detail={words.removeDetail}

@@ -31,25 +31,36 @@ async function sumOf(text: string): Promise<string> {
   return [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/**
- * Everything the phone keeps, as the text of one file: also what this version does not understand,
- * so that a newer one can read it back.
- */
-export async function writeBackup(db: Database, madeAt: number, app: string): Promise<string> {
-  const [events, ...books] = await Promise.all([
-    db.getAll("events"),
-    ...BOOKS.map((name) => db.getAll(name)),
-  ]);
+/** What is to stand in a file, before any of it is checked. */
+export type Records = Readonly<Record<"events" | Book, readonly unknown[]>>;
+
+/** Records as the text of one file. */
+export async function fileOf(records: Records, madeAt: number, app: string): Promise<string> {
   const lines = [
-    ...events.map((event) => JSON.stringify({ event })),
-    ...BOOKS.flatMap((name, at) =>
-      (books[at] ?? []).map((record) => JSON.stringify({ [LINE_OF[name]]: record })),
+    ...records.events.map((event) => JSON.stringify({ event })),
+    ...BOOKS.flatMap((name) =>
+      records[name].map((record) => JSON.stringify({ [LINE_OF[name]]: record })),
     ),
   ];
   const body = lines.join("\n");
   const sha256 = await sumOf(body);
   const header = { format: FORMAT, version: VERSION, madeAt, app, lines: lines.length, sha256 };
   return `${JSON.stringify(header)}\n${body}\n`;
+}
+
+/**
+ * Everything the phone keeps, as the text of one file: also what this version does not understand,
+ * so that a newer one can read it back.
+ */
+export async function writeBackup(db: Database, madeAt: number, app: string): Promise<string> {
+  const [events, specs, ingredients, procedures, planned] = await Promise.all([
+    db.getAll("events"),
+    db.getAll("specs"),
+    db.getAll("ingredients"),
+    db.getAll("procedures"),
+    db.getAll("planned"),
+  ]);
+  return fileOf({ events, specs, ingredients, procedures, planned }, madeAt, app);
 }
 
 function parsed(line: string): unknown {

@@ -5,6 +5,7 @@ import { days } from "./en/days.ts";
 import { drip } from "./en/drip.ts";
 import { events } from "./en/events.ts";
 import { dim, handOver, vessel } from "./en/hand-over.ts";
+import { handing } from "./en/handing.ts";
 import { kit } from "./en/kit.ts";
 import { label } from "./en/label.ts";
 import { batch, logbook } from "./en/logbook.ts";
@@ -27,6 +28,7 @@ export const sayLater = {
   drip,
   dim,
   events,
+  handing,
   handOver,
   ingredient,
   kit,

@@ -121,7 +121,11 @@ export function removeStep(
     return lost && follower !== undefined ? { ...led, next: follower } : led;
   });
   const from = perishableFrom === id ? follower : perishableFrom;
-  return accepted({ ...same, steps: kept, ...(from === undefined ? {} : { perishableFrom: from }) });
+  return accepted({
+    ...same,
+    steps: kept,
+    ...(from === undefined ? {} : { perishableFrom: from }),
+  });
 }
 
 /**

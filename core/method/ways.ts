@@ -7,7 +7,8 @@ type Ways = ReadonlyMap<Goal, ReadonlySet<Goal>>;
 /** What a step may lead to in some rounds, whatever is answered. */
 function goalsIn(procedure: Procedure, step: Step, rounds: readonly number[]): ReadonlySet<Goal> {
   const { id, asks } = step;
-  const answers: readonly (Outcome | undefined)[] = asks === undefined ? [undefined] : ANSWERS[asks];
+  const answers: readonly (Outcome | undefined)[] =
+    asks === undefined ? [undefined] : ANSWERS[asks];
   return new Set(
     rounds.flatMap((round) => answers.map((one) => stepAfter(procedure, id, one, round)?.id)),
   );

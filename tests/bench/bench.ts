@@ -3,6 +3,10 @@ import { HyperFormula } from "hyperformula";
 import { willCurdle } from "../../core/acid/curdle.ts";
 import { dairyOf } from "../../core/acid/milk.ts";
 import { mixPh } from "../../core/acid/mix-ph.ts";
+import type { Job } from "../../core/board/schedule/job.ts";
+import { scheduleJobs } from "../../core/board/schedule/plan-day.ts";
+import { workForQuiet } from "../../core/board/schedule/quiet.ts";
+import { replanDay } from "../../core/board/schedule/replan-day.ts";
 import { acidPerLitre, strengthOf, sugarPerLitre } from "../../core/liquid/liquid.ts";
 import { dripOutlook } from "../../core/run/drip-outlook.ts";
 import type { RunEvent } from "../../core/run/event.ts";
@@ -19,6 +23,7 @@ import { stagesOf } from "../../core/spec/stages.ts";
 import { lineOf, must, PUNCH } from "../support/punch-spec.ts";
 import { TestBench } from "../support/run-events.ts";
 import { finishOpenStep } from "../support/wash-walk.ts";
+import { carriedOut, MONDAY, ROOM, WEEK } from "./busy-week.ts";
 import { planSheet } from "./plan-sheet.ts";
 
 /** Warm-up first, then the median of so many runs, ms. */
@@ -144,6 +149,42 @@ const drip = dripping();
 say(
   "outlook of a drip with four readings, its curve with it",
   median(() => dripOutlook(drip), 51, 10),
+);
+
+const week = scheduleJobs(WEEK, ROOM, MONDAY);
+if (!week.ok) throw new RangeError(`the busy week must plan, it lacks ${week.breaks}`);
+const steps = WEEK.flatMap((job) => job.steps).length;
+const HOUR = 3_600_000;
+say(
+  `schedule of ${WEEK.length} batches, ${steps} steps, 5 days`,
+  median(() => scheduleJobs(WEEK, ROOM, MONDAY), 15, 5),
+);
+const before = { placed: week.placed };
+const replan = (hours: number, jobs: readonly Job[]) =>
+  replanDay({ before, jobs, limits: ROOM, now: MONDAY + hours * HOUR });
+for (const hours of [40, 54]) {
+  const jobs = carriedOut(week, MONDAY + hours * HOUR, 2 * HOUR);
+  const { plan: found, moved } = replan(hours, jobs);
+  const end = found.ok ? "all still on time" : `no longer fits: ${found.breaks}`;
+  say(
+    "replanned after one drip two hours slow",
+    median(() => replan(hours, jobs), 15, 5),
+    ` (${end}; ${moved.length} steps moved)`,
+  );
+}
+const soon = WEEK.map((job, i) => (i < 4 ? { ...job, readyBy: MONDAY + 3 * HOUR } : job));
+say(
+  "a week that cannot be: four batches promised in 3 hours",
+  median(() => scheduleJobs(soon, ROOM, MONDAY), 15, 5),
+);
+const small = { ...ROOM, capacity: { ...ROOM.capacity, fridge: 6.5 } };
+say(
+  "a week that cannot be: a fridge smaller than a batch",
+  median(() => scheduleJobs(WEEK, small, MONDAY), 9, 3),
+);
+say(
+  "what could be done in the next quiet stretch",
+  median(() => workForQuiet(week, WEEK, ROOM, MONDAY), 15, 5),
 );
 
 const dairy = dairyOf("whole");

@@ -102,7 +102,11 @@ beforeEach(async () => {
 afterEach(() => expect(phone.complaints).toEqual([]));
 
 const done = () => page.evaluate<string[]>("globalThis.done");
-const named = (name: string) => page.getByRole("button", { name, exact: true });
+/** A button by its name, a hold by its first line. */
+const named = (name: string) =>
+  page
+    .getByRole("button", { name, exact: true })
+    .or(page.locator(".hold-button").filter({ has: page.getByText(name, { exact: true }) }));
 const hintOf = (name: string) => named(name).locator(".hold-button-hint").textContent();
 
 type Point = { readonly x: number; readonly y: number; readonly radiusX?: number };
@@ -213,7 +217,7 @@ test("a mouse may click as fast as it likes, and a quick click does not hold", a
   expect((await done())[0]).toBe("note");
 });
 
-for (const key of ["Enter", "Space", "ArrowRight"]) {
+for (const key of ["Enter", "Space"]) {
   test(`${key} on the focused control acts at once, and once however long it is kept down`, async () => {
     await named("Pour").focus();
     await page.keyboard.down(key);
@@ -222,6 +226,42 @@ for (const key of ["Enter", "Space", "ArrowRight"]) {
     expect(await done()).toEqual(["pour"]);
   });
 }
+
+test("what a hold shows is its name, in the same order (WCAG 2.2, 2.5.3)", async () => {
+  expect(await page.getByRole("button", { name: "Pour Hold", exact: true }).count()).toBe(1);
+  await press(await middleOf("Pour"), 0.3);
+  expect(await page.getByRole("button", { name: "Pour Keep holding", exact: true }).count()).toBe(
+    1,
+  );
+});
+
+test("a hold that begins within 16 px of the screen's edge never begins, a tap may", async () => {
+  await page.addStyleTag({ content: "main { padding: 0 !important }" });
+  const pour = await named("Pour").boundingBox();
+  const note = await named("Note").boundingBox();
+  if (!pour || !note) throw new RangeError("expected both on the page");
+  const from = seconds();
+  await press({ x: 15, y: pour.y + 40 }, 0.7, from);
+  await press({ x: 344.5, y: pour.y + 40 }, 0.7, from + 2);
+  expect(await done()).toEqual(["edge", "edge"]);
+  await press({ x: 16, y: pour.y + 40 }, 0.7, from + 4);
+  await press({ x: 8, y: note.y + 30 }, 0.1, from + 6);
+  expect(await done()).toEqual(["edge", "edge", "pour", "note"]);
+});
+
+test("while hands are wet a hold takes 900 ms, by touch and by its fill", async () => {
+  await page.evaluate(() => document.documentElement.setAttribute("data-wet", ""));
+  const from = seconds();
+  await press(await middleOf("Pour"), 0.89, from);
+  expect(await done()).toEqual(["let-go"]);
+  await press(await middleOf("Pour"), 0.9, from + 2);
+  expect(await done()).toEqual(["let-go", "pour"]);
+  await touch("touchStart", [await middleOf("Drop it")], seconds() + 4);
+  const fill = page.locator('.hold-button[data-pressing="true"] .hold-button-fill');
+  expect(await fill.evaluate((one) => getComputedStyle(one).animationDuration)).toBe("0.9s");
+  await touch("touchEnd", [], seconds() + 4.1);
+  await page.evaluate(() => document.documentElement.removeAttribute("data-wet"));
+});
 
 test("a touch reader's click acts at once", async () => {
   await named("Pour").evaluate((button: HTMLButtonElement) => button.click());

@@ -17,7 +17,15 @@ export interface Hands {
   readonly holdTruly: (control: Locator) => Promise<void>;
   /** Contacts that begin and end together, so many ms later; `after` the ones before, ms. */
   readonly touch: (places: readonly Place[], lasts: number, after?: number) => Promise<void>;
+  /** Two contacts that overlap: the second begins at half of what each lasts, ms. */
+  readonly splash: (places: readonly [Place, Place], lasts: number, after: number) => Promise<void>;
+  /** Presses a key for so long; one that is kept down repeats, as keyboards do. */
+  readonly key: (name: string, lasts: number, after?: number) => Promise<void>;
 }
+
+/** When a key that is kept down begins to repeat, and how often it does, ms. From memory. */
+const REPEATS_AFTER = 500;
+const REPEATS_EVERY = 33;
 
 /** A little longer than a rule asks for. */
 const SURELY = 1.1;
@@ -67,7 +75,38 @@ class Fingers {
     await this.#send("touchEnd", [], at);
   }
 
-  async #send(type: "touchStart" | "touchEnd", touchPoints: Place[], at: number): Promise<void> {
+  /** One after the other, each for so long; the first lifts while the second lies there. */
+  async overlap([first, second]: readonly [Place, Place], lasts: number, at: number) {
+    const [one, two] = [
+      { ...first, id: 0 },
+      { ...second, id: 1 },
+    ];
+    await Promise.all([
+      this.#send("touchStart", [one], at),
+      this.#send("touchStart", [one, two], at + lasts / 2),
+      this.#send("touchMove", [two], at + lasts),
+      this.#send("touchEnd", [], at + lasts * 1.5),
+    ]);
+  }
+
+  async key(name: string, lasts: number, at: number): Promise<void> {
+    const send = (type: "rawKeyDown" | "keyUp", late: number, autoRepeat = false) => {
+      this.#last = at + late;
+      const timestamp = (at + late) / 1000;
+      return this.#glass.send("Input.dispatchKeyEvent", { type, key: name, timestamp, autoRepeat });
+    };
+    const sent = [send("rawKeyDown", 0)];
+    for (let late = REPEATS_AFTER; late < lasts; late += REPEATS_EVERY) {
+      sent.push(send("rawKeyDown", late, true));
+    }
+    await Promise.all([...sent, send("keyUp", lasts)]);
+  }
+
+  async #send(
+    type: "touchStart" | "touchMove" | "touchEnd",
+    touchPoints: Place[],
+    at: number,
+  ): Promise<void> {
     this.#last = at;
     await this.#glass.send("Input.dispatchTouchEvent", { type, touchPoints, timestamp: at / 1000 });
   }
@@ -83,6 +122,9 @@ export async function handsOn(page: Page): Promise<Hands> {
   };
   return {
     touch,
+    splash: (places, lasts, after) => fingers.overlap(places, lasts, fingers.next(after)),
+    key: (name, lasts, after = QUIET_AFTER_ACTION * SURELY) =>
+      fingers.key(name, lasts, fingers.next(after)),
     tap: async (control) => touch([await placeOf(control)], LEAST_CONTACT * SURELY),
     hold: async (control) => touch([await placeOf(control)], HOLD_FOR * SURELY),
     holdTruly: async (control) => {

@@ -1,8 +1,7 @@
 import { useId, useState } from "preact/hooks";
 import { type OpenedBackup, openBackup, takeBackup } from "../../commands-backup.ts";
-import { HoldButton } from "../../parts/hold-button.tsx";
-import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { Summary } from "./summary.tsx";
 
 type Restoring =
   | { readonly type: "idle" }
@@ -24,37 +23,6 @@ async function opened(file: File): Promise<Restoring> {
   if (text === undefined) return { type: "refused", why: sayLater.kit.restore.unreadable };
   const read = await openBackup(text);
   return read.ok ? { type: "open", opened: read.value } : { type: "refused", why: sentence(read) };
-}
-
-interface SummaryProps {
-  readonly opened: OpenedBackup;
-  readonly fault: string | undefined;
-  readonly onAdd: () => void;
-}
-
-/** What would happen, before it does. */
-function Summary({ opened: { backup, fresh, known }, fault, onAdd }: SummaryProps) {
-  const words = sayLater.kit.restore;
-  const unread = backup.unreadLines.length;
-  return (
-    <>
-      <ul class="kit-list" role="status">
-        <li>{words.fresh(fresh)}</li>
-        <li>{words.known(known)}</li>
-        {unread > 0 && <li>{words.unread(unread)}</li>}
-      </ul>
-      {fresh === 0 ? (
-        <p>{words.nothing}</p>
-      ) : (
-        <HoldButton label={words.add(fresh)} hints={say.work.hints} onAct={onAdd} />
-      )}
-      {fault !== undefined && (
-        <p class="kit-fault" role="alert">
-          {fault}
-        </p>
-      )}
-    </>
-  );
 }
 
 /** Brings a backup in: what it holds is counted first, and added only on a hold. */

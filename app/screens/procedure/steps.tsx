@@ -142,7 +142,7 @@ function Remove({ step, draft, edit, onOpen }: OneProps) {
 }
 
 function OneStep(props: OneProps) {
-  const { step, at, open, onOpen, draft, faults, insist, edit } = props;
+  const { step, at, open, draft, faults, insist, edit } = props;
   const name = nameOfStep(step);
   const mine = [...faults].filter(([key]) => key.startsWith(`${step.id}/`));
   const whole = faults.get(`${step.id}/`);

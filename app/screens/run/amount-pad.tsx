@@ -10,7 +10,7 @@ import { type Scale, WeightPad } from "./weight-pad.tsx";
 
 interface AmountPadProps {
   readonly what: keyof typeof sayLater.run.pads;
-  /** Takes ml, or °Brix; answers with a sentence when it is refused. */
+  /** Takes ml, °Brix or °C; answers with a sentence when it is refused. */
   readonly onTake: (ml: number) => Promise<string | undefined>;
   /** Where it may be weighed instead. */
   readonly scale?: Scale | undefined;
@@ -21,6 +21,7 @@ interface AmountPadProps {
 function unitOf(what: AmountPadProps["what"]): { readonly name: string; readonly size: number } {
   const { volumes, ounce } = settings.value;
   if (what === "brix") return { name: sayLater.run.brixUnit, size: 1 };
+  if (what === "temperature") return { name: sayLater.run.degreeUnit, size: 1 };
   return volumes === "oz"
     ? { name: sayLater.run.ozUnit, size: ounceInMl(ounce) }
     : { name: sayLater.run.unit, size: 1 };
@@ -35,7 +36,8 @@ function VolumePad({ what, onTake }: Pick<AmountPadProps, "what" | "onTake">) {
     figure === 0 && NEVER_NONE.includes(what)
       ? sentence({ refusal: "amount-not-positive", about: {} })
       : onTake(figure * unit.size);
-  return <FigurePad label={sayLater.run.pads[what]} unit={unit.name} onTake={take} />;
+  const label = sayLater.run.pads[what];
+  return <FigurePad label={label} unit={unit.name} signed={what === "temperature"} onTake={take} />;
 }
 
 type How = "volume" | "weight";

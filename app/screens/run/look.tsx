@@ -1,5 +1,5 @@
-import type { Outcome, Step } from "../../../core/method/procedure.ts";
-import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
+import { type Outcome, type Step, stepAfter } from "../../../core/method/procedure.ts";
+import { type Run, roundOf, stepOfVisit, type Visit } from "../../../core/run/run.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { now } from "../../state.ts";
 import { dueTime } from "../../words/format.ts";
@@ -39,9 +39,17 @@ function Before({ run, visit }: WorkProps) {
   );
 }
 
+/** What an answer is called: "pour back again" only where it is poured back. */
+function answerWords(run: Run, visit: Visit, look: Outcome): string {
+  const words = sayLater.run;
+  if (look !== "cloudy" && look !== "hazy") return words.outcomes[look];
+  const back = stepAfter(run.procedure, visit.step, look, roundOf(visit))?.work === "re-pour";
+  const curd = stepOfVisit(run, visit).work === "pass";
+  return back || curd ? words.outcomes[look] : words.plainLooks[look];
+}
+
 /** A step that ends on what is seen or tasted: only a person says so. */
 export function LookWork({ run, visit }: WorkProps) {
-  const words = sayLater.run;
   const { asks = "look" } = stepOfVisit(run, visit);
   const offered = OFFERED[asks];
   const best = offered.at(-1);
@@ -51,7 +59,7 @@ export function LookWork({ run, visit }: WorkProps) {
       look === "not-yet"
         ? { type: "note-look", visit: visit.key, look }
         : { type: "finish-step", visit: visit.key, look },
-      words.outcomes[look],
+      answerWords(run, visit, look),
     );
   return (
     <>
@@ -60,7 +68,7 @@ export function LookWork({ run, visit }: WorkProps) {
         {offered.map((look) => (
           <HoldButton
             key={look}
-            label={words.outcomes[look]}
+            label={answerWords(run, visit, look)}
             hints={say.work.hints}
             tone={look === best ? "main" : "plain"}
             size={look === best ? "primary" : "secondary"}

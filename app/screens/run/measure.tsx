@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import type { ReadingKey } from "../../../core/method/procedure.ts";
 import type { Answer } from "../../../core/run/answer.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
 import { type Weighable, weigh } from "../../../core/run/weigh.ts";
@@ -18,14 +19,15 @@ interface WorkProps {
   readonly visit: Visit;
 }
 
-type Measured = "milk" | "cloudy-run" | "yield" | "brix";
+/** What is typed as one figure; bottles are counted and spirit is poured on screens of their own. */
+type Measured = Exclude<ReadingKey, "top-up" | "bottled">;
 
-const isMeasured = (needs: string | undefined): needs is Measured =>
-  needs === "milk" || needs === "cloudy-run" || needs === "yield" || needs === "brix";
+const isMeasured = (needs: ReadingKey | undefined): needs is Measured =>
+  needs !== undefined && needs !== "top-up" && needs !== "bottled";
 
-type Weighed = Extract<Measured, Weighable>;
+type Weighed = Extract<Weighable, "cloudy-run" | "yield">;
 
-/** Milk is measured before there is a batch to weigh; a refractometer weighs nothing. */
+/** Milk is measured before there is a batch to weigh; what drips is weighed while it drips. */
 const isWeighed = (needs: Measured): needs is Weighed =>
   needs === "cloudy-run" || needs === "yield";
 
@@ -43,8 +45,28 @@ const scaleFor = (
   },
 });
 
-const shown = (needs: Measured, value: number): string =>
-  needs === "brix" ? `${decimals(value, 1)} °Bx` : volume(value, settings.value);
+function shown(needs: Measured, value: number): string {
+  switch (needs) {
+    case "brix":
+      return `${decimals(value, 1)} °Bx`;
+    case "temperature":
+      return `${decimals(value, 1).replace("-", "−")} °C`;
+    default:
+      return volume(value, settings.value);
+  }
+}
+
+/** A figure as the answer to what a step asks for. */
+function answerOf(needs: Measured, value: number): Answer {
+  switch (needs) {
+    case "brix":
+      return { of: needs, brix: value };
+    case "temperature":
+      return { of: needs, degC: value };
+    default:
+      return { of: needs, ml: value };
+  }
+}
 
 /** A step that cannot be finished without a figure. */
 export function MeasureWork({ run, visit }: WorkProps) {
@@ -57,8 +79,7 @@ export function MeasureWork({ run, visit }: WorkProps) {
       { type: "finish-step", visit: visit.key, answer },
       `${sayLater.run.pads[needs]}: ${shown(needs, value)}`,
     );
-  const take = (value: number) =>
-    give(needs === "brix" ? { of: needs, brix: value } : { of: needs, ml: value }, value);
+  const take = (value: number) => give(answerOf(needs, value), value);
   if (pad) {
     const scale = isWeighed(needs) ? scaleFor(run, needs, give) : undefined;
     return <AmountPad what={needs} onTake={take} scale={scale} onClose={() => setPad(false)} />;

@@ -106,6 +106,7 @@ export function More({ run }: { readonly run: Run }) {
       >
         {words.undoLast}
       </TapButton>
+      <LinkButton href={routes.hand(`run~${run.id}`)}>{words.toHand}</LinkButton>
       <LinkButton href={routes.sheet(run.id)}>{words.toSheet}</LinkButton>
       <LinkButton href={routes.batch(run.id)}>{words.toLog}</LinkButton>
       {!ended && !abandoning && (

@@ -2,7 +2,7 @@ import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
 import { Field } from "../../parts/field.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
-import { chosenProcedure, proceduresFor } from "../../procedure-book.ts";
+import { chosenProcedure, misfitOf, proceduresFor } from "../../procedure-book.ts";
 import { routes } from "../../routes.ts";
 import { typedLength } from "../../words/format.ts";
 import { procedureName } from "../../words/procedure-name.ts";
@@ -35,18 +35,21 @@ function Times({ draft, edit, faults, insist }: FormProps) {
 }
 
 /** Which procedure it is made by. */
-function Which({ draft, edit }: FormProps) {
+function Which({ draft, edit, faults }: FormProps) {
   const words = sayLater.spec.making;
   const { washed, procedureId } = draft;
   const choices = proceduresFor(washed).map((one) => ({
     value: one.id,
     label: procedureName(one),
   }));
+  const misfit = misfitOf(washed, procedureId);
   return (
     <SelectField
       label={words.label}
+      hint={misfit && words.otherKind[washed ? "washed" : "unwashed"]}
+      fault={faults.get("procedure")}
       choices={washed ? choices : [{ value: "", label: words.usual }, ...choices]}
-      value={chosenProcedure(washed, procedureId)?.id ?? ""}
+      value={misfit === "gone" ? procedureId : (chosenProcedure(washed, procedureId)?.id ?? "")}
       onChange={(next) => edit({ procedureId: next, times: {} })}
     />
   );

@@ -5,7 +5,7 @@ import type { Cupboard } from "../../../core/spec/batch-amounts.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
 import { typedNumber } from "../../parts/typed-number.ts";
-import { chosenProcedure } from "../../procedure-book.ts";
+import { chosenProcedure, misfitOf } from "../../procedure-book.ts";
 import type { Settings } from "../../storage/settings.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import type { LineDraft, SpecDraft } from "./draft.ts";
@@ -130,7 +130,11 @@ function readWash(
 
 /** The procedure a drink names, with times of its own; none where it takes the usual one. */
 function readProcedure(draft: SpecDraft, read: Reader): Pick<Spec, "procedure"> {
-  const procedure = chosenProcedure(draft.washed, draft.procedureId);
+  const { washed, procedureId } = draft;
+  if (misfitOf(washed, procedureId) === "gone") {
+    read("procedure", undefined, sayLater.spec.making.gone, "");
+  }
+  const procedure = chosenProcedure(washed, procedureId);
   if (procedure === undefined) return {};
   const { id } = procedure;
   const times = procedure.steps.flatMap(({ id: step, waitFor }) => {

@@ -99,6 +99,7 @@ export const days = {
   changeRoom: "Change it in Kit",
   guess:
     "Five minutes for each thing done by hand; an infusion to its longest; a drip by its volume until it is read.",
+  toHand: "Hand it over",
   print: "Print it",
   noPrint: "This browser cannot print. Share the calendar file, or copy the list by hand.",
   calendar: "Calendar file",

@@ -1,6 +1,9 @@
 import type { NextReading } from "../../../core/method/drip/next-reading.ts";
 import type { FilterShape } from "../../../core/spec/spec.ts";
 
+/** A figure that no line end parts from its unit. */
+const whole = (figure: string): string => figure.replaceAll(" ", "\u00a0");
+
 const shapes: Readonly<Record<FilterShape, string>> = {
   cone: "A cone",
   straight: "Straight walls",
@@ -79,7 +82,7 @@ export const drip = {
     gross: "With its vessel",
     vesselIs: (weight: string) => `Vessel ${weight}`,
     net: (gross: string, tare: string, net: string, amount: string) =>
-      `${gross} − ${tare} = ${net}, that is ${amount}`,
+      `${whole(gross)} − ${whole(tare)} = ${whole(net)}, that is ${whole(amount)}`,
     other: "Other vessel",
     backSign: "‹",
     tareIs: (weight: string) => `Vessel: ${weight} empty`,

@@ -83,9 +83,9 @@ function isReality({ before, after, now }: Change, task: Task): boolean {
   return Math.abs(is.endAt - was.endAt) >= MINUTE;
 }
 
-/** Should have begun and has not. */
-const isOverdue = ({ before, now }: Change, task: Task): boolean =>
-  !task.pinned && (before[task.index]?.startAt ?? now) <= now - MINUTE;
+/** Is next in its batch, should have begun and has not. */
+const isOverdue = ({ network, before, now }: Change, task: Task): boolean =>
+  network.chains[task.chain]?.todo === task && (before[task.index]?.startAt ?? now) <= now - MINUTE;
 
 /** What is taken is the same before and after. */
 const takenAs = ({ step, low, forMs }: Task): PlacedStep => ({

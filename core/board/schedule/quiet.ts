@@ -1,6 +1,6 @@
 import type { DayPlan, PlacedStep, QuietSpan } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
-import type { Job, JobStep, Limits } from "./job.ts";
+import { type Job, type JobStep, type Limits, PERSON } from "./job.ts";
 import { networkOf } from "./network.ts";
 import { solveNetwork } from "./solve.ts";
 import { byStep, stepKey, wideEnough } from "./wide-enough.ts";
@@ -22,6 +22,14 @@ export interface Quiet {
 }
 
 type Placed = ReadonlyMap<string, PlacedStep>;
+
+/** The first moment from one on at which somebody is in. */
+function somebodyIn({ capacity, taken = [] }: Limits, from: number): number {
+  const most = capacity[PERSON] ?? Number.POSITIVE_INFINITY;
+  const away = taken.filter(({ resource, amount }) => resource === PERSON && amount >= most);
+  const ends = away.toSorted((a, b) => a.from - b.from);
+  return ends.reduce((at, one) => (one.from <= at && at < one.to ? one.to : at), from);
+}
 
 /** The next thing to do by hand for a job, where what comes before it is over by then. */
 function nextByHand(job: Job, placed: Placed, from: number): SpareWork | undefined {
@@ -56,7 +64,8 @@ function fitsAt({ jobs, limits, now }: Day, placed: Placed, work: SpareWork, at:
  * @param plan - as made from these jobs and limits, perhaps one that makes the least of a bad day
  * @param now - epoch ms
  * @param forMs - how long somebody has at most; the whole stretch unless told
- * @returns the stretch, and the work that fits whole into it and after which all else still does
+ * @returns the stretch from when somebody is in, if that is within it, and the work that fits whole
+ *   into it and after which all else still does
  * @source each piece of work is tried: begun at the start of the stretch, with the work by hand of
  *   all other batches where it is, the day must still plan
  */
@@ -67,7 +76,9 @@ export function workForQuiet(
   now: number,
   forMs = Number.POSITIVE_INFINITY,
 ): Quiet {
-  const { from, to = Number.POSITIVE_INFINITY } = plan.nextQuiet;
+  const { from: first, to = Number.POSITIVE_INFINITY } = plan.nextQuiet;
+  const there = somebodyIn(limits, first);
+  const from = there < to ? there : first;
   const end = Math.min(to, from + forMs);
   const day = wideEnough({ jobs, limits, now }, plan.placed);
   const placed = byStep(plan.placed);

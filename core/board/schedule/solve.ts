@@ -17,7 +17,7 @@ const MOST_PATIENCE = 20_000;
  * Many steps make each try dear: a few small jobs are walked to the end, 20 batches still come out
  * while somebody waits.
  *
- * @source judgement, set by `tests/bench/schedule-bench.ts`
+ * @source judgement, set by `tests/bench/bench.ts`
  */
 function effortFor(goal: Goal, tasks: number): Effort {
   const patience = Math.min(MOST_PATIENCE, Math.ceil(4_000_000 / tasks ** 2));

@@ -1,5 +1,6 @@
-import { beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { DEMO_SPECS } from "../../../app/demo/specs.ts";
+import { misfitOf, proceduresFor } from "../../../app/procedure-book.ts";
 import {
   BLANK,
   draftOf,
@@ -10,6 +11,11 @@ import {
   sameDraft,
 } from "../../../app/screens/spec/draft.ts";
 import { readDraft, readRatio } from "../../../app/screens/spec/read-draft.ts";
+import { ownProcedures } from "../../../app/state.ts";
+import { sayLater } from "../../../app/words/say-later.ts";
+import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
+import { copyProcedure } from "../../../core/method/edit-procedure.ts";
+import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { specSchema } from "../../../core/spec/spec.ts";
 
@@ -133,3 +139,40 @@ test("an errand to the cupboard is no change of the spec", () => {
   expect(sameDraft(BLANK, { ...BLANK, awaiting: "x" })).toBe(true);
   expect(sameDraft(BLANK, { ...BLANK, notes: "x" })).toBe(false);
 });
+
+const slowBarley = copyProcedure(LONG_INFUSION, "own-infusion", "Slow barley");
+const slowWash = copyProcedure(DAIRY_WASH, "own-wash", "Slow wash");
+
+describe("with procedures of the house's own", () => {
+  beforeEach(() => {
+    ownProcedures.value = [slowBarley, slowWash];
+  });
+  afterEach(() => {
+    ownProcedures.value = [];
+  });
+
+  test("a spec is made by one, with its own times; a washed one only by one that pours milk", () => {
+    const times = { steep: "10 h" };
+    const infused = read(with_({ washed: false, procedureId: "own-infusion", times })).spec;
+    expect(infused?.procedure).toEqual({ id: "own-infusion", times: { steep: 36_000_000 } });
+    const washed = read(with_({ procedureId: "own-wash" })).spec;
+    expect(washed?.procedure).toEqual({ id: "own-wash", times: {} });
+    expect(proceduresFor(true).map(({ id }) => id)).toEqual(["own-wash", "dairy-wash"]);
+    expect(proceduresFor(false).map(({ id }) => id)).not.toContain("own-wash");
+  });
+
+  test("one of the other kind gives way to the usual one; it is not gone", () => {
+    expect(misfitOf(true, "own-infusion")).toBe("other-kind");
+    expect(read(with_({ procedureId: "own-infusion" })).spec?.procedure).toBeUndefined();
+    expect(read(with_({ washed: false, procedureId: "own-wash" })).spec?.procedure).toBeUndefined();
+  });
+});
+
+test.each([true, false])(
+  "one that is gone is said, and never quietly replaced (washed: %s)",
+  (washed) => {
+    const { spec, faults } = read(with_({ washed, procedureId: "own-wash" }));
+    expect(spec).toBeUndefined();
+    expect([...faults]).toEqual([["procedure", sayLater.spec.making.gone]]);
+  },
+);

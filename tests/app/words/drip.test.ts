@@ -3,9 +3,9 @@ import { drip } from "../../../app/words/en/drip.ts";
 import { refusals } from "../../../app/words/en/refusals.ts";
 import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
 
-test("what was weighed reads as a sum", () => {
+test("what was weighed reads as a sum, no figure parted from its unit", () => {
   expect(drip.weigh.net("3,412 g", "812 g", "2,600 g", "2,540 ml")).toBe(
-    "3,412 g − 812 g = 2,600 g, that is 2,540 ml",
+    "3,412\u00a0g − 812\u00a0g = 2,600\u00a0g, that is 2,540\u00a0ml",
   );
 });
 

@@ -192,7 +192,5 @@ test("what is odd is said, and stops nobody", () => {
   expect(warningsOf(changeStep(own(FAT_WASH), "freeze", { stands: "counter" }))).toEqual([
     { warning: "warm-for-long", step: "freeze" },
   ]);
-  expect(warningsOf(without(infusion, "label", "bottle"))).toEqual([
-    { warning: "never-bottled" },
-  ]);
+  expect(warningsOf(without(infusion, "label", "bottle"))).toEqual([{ warning: "never-bottled" }]);
 });

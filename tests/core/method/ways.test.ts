@@ -1,12 +1,17 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
-import { ANSWERS, type Procedure, type Step, stepAfter } from "../../../core/method/procedure.ts";
+import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import { PROCEDURES } from "../../../core/method/procedures.ts";
 import { handsOn } from "../../../core/method/steps.ts";
 import { astray, comesWithout } from "../../../core/method/ways.ts";
+import { everyWalk } from "../../support/every-walk.ts";
 
-const made = (...steps: readonly Step[]): Procedure => ({ id: "own", version: 1, steps: [...steps] });
+const made = (...steps: readonly Step[]): Procedure => ({
+  id: "own",
+  version: 1,
+  steps: [...steps],
+});
 const look = (id: string, branches: Step["branches"], rest: Partial<Step> = {}): Step => ({
   ...handsOn(id, "other"),
   asks: "look",
@@ -19,7 +24,11 @@ test.each(PROCEDURES)("$id: nothing goes astray", (procedure) => {
 });
 
 test("two steps that name each other: no way out, and nothing after them is come to", () => {
-  const loop = made(handsOn("a", "other"), handsOn("b", "other", { next: "a" }), handsOn("c", "other"));
+  const loop = made(
+    handsOn("a", "other"),
+    handsOn("b", "other", { next: "a" }),
+    handsOn("c", "other"),
+  );
   expect(astray(loop)).toEqual({ unreachable: ["c"], endless: ["a", "b"] });
 });
 
@@ -69,39 +78,6 @@ test("what may be passed by is found: a way round the yield", () => {
   expect(comesWithout(round, "top-up", measured)).toBe(true);
 });
 
-/** Every step and round that somebody can stand at, by trying every answer; and who gets out. */
-function tried(procedure: Procedure, most: number) {
-  type At = { readonly id: string; readonly rounds: Readonly<Record<string, number>> };
-  const key = ({ id, rounds }: At) => `${id} ${JSON.stringify(Object.entries(rounds).sort())}`;
-  const start: At = { id: procedure.steps[0]?.id ?? "", rounds: {} };
-  const seen = new Map<string, { at: At; to: string[]; ends: boolean }>();
-  const waiting = [start];
-  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
-    if (seen.has(key(at))) continue;
-    const { id, rounds } = at;
-    const asks = procedure.steps.find((step) => step.id === id)?.asks;
-    const round = Math.min(most, (rounds[id] ?? 0) + 1);
-    const found = { at, to: [] as string[], ends: false };
-    for (const answer of asks === undefined ? [undefined] : ANSWERS[asks]) {
-      const next = stepAfter(procedure, id, answer, round);
-      if (next === undefined) found.ends = true;
-      else {
-        const then = { id: next.id, rounds: { ...rounds, [id]: round } };
-        found.to.push(key(then));
-        waiting.push(then);
-      }
-    }
-    seen.set(key(at), found);
-  }
-  const out = new Set([...seen].filter(([, { ends }]) => ends).map(([name]) => name));
-  for (let grown = -1; grown !== out.size; ) {
-    grown = out.size;
-    for (const [name, { to }] of seen) if (to.some((goal) => out.has(goal))) out.add(name);
-  }
-  const stood = new Set([...seen.values()].map(({ at }) => at.id));
-  return { stood, shutIn: [...seen].filter(([name]) => !out.has(name)).length > 0 };
-}
-
 const ids = ["a", "b", "c"] as const;
 const anyStep = (id: string): fc.Arbitrary<Step> =>
   fc
@@ -130,7 +106,7 @@ test("against every answer tried: where nothing goes astray nobody is ever shut 
     fc.property(fc.tuple(...ids.map(anyStep)), (steps) => {
       const procedure = made(...steps);
       const { unreachable, endless } = astray(procedure);
-      const { stood, shutIn } = tried(procedure, 3);
+      const { stood, shutIn } = everyWalk(procedure);
       if (endless.length === 0) expect(shutIn).toBe(false);
       // What nobody can come to by any way is never stood at.
       for (const id of unreachable) expect(stood.has(id)).toBe(false);

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { volumeOf } from "../../../core/liquid/liquid.ts";
+import { densityOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { clearDensity, tareOf, vesselOf, weigh } from "../../../core/run/weigh.ts";
-import { serumOf } from "../../../core/spec/wash.ts";
+import { serumOf, wheyOf } from "../../../core/spec/wash.ts";
 import ethanolWater from "../../published/ethanol-water.json";
 import { lineOf, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
@@ -23,11 +23,12 @@ function runWith(
 const neat = (id: string) =>
   planFor({ ...unwashed(PUNCH), lines: [lineOf(id, 100)] }, { by: "volume", volume: 1000 });
 
-// OIML R 22 (1975), as tabulated in Perry's Chemical Engineers' Handbook: water, and 33.3 % by mass.
-test("a ml of spirit weighs what the tables say", () => {
-  const run = runWith([], neat("brandy-40"));
-  expect(clearDensity(run)).toBeCloseTo(0.94805, 4);
-  expect(JSON.stringify(ethanolWater)).toContain("OIML");
+// OIML R 22 / Ph. Eur., density against % vol at 20 degrees C: 948.05 kg/m3 at 40 %.
+test("a ml of spirit weighs what the table says", () => {
+  const { rows, tolerance } = ethanolWater.oimlTableIVa;
+  const printed = rows.find(([abv]) => abv === 40)?.[1] ?? Number.NaN;
+  const density = 1000 * clearDensity(runWith([], neat("brandy-40")));
+  expect(Math.abs(density - printed)).toBeLessThanOrEqual(tolerance);
 });
 
 test("of a washed batch it is punch and whey by mass, with the milk as it was measured", () => {
@@ -45,8 +46,13 @@ test("of a washed batch it is punch and whey by mass, with the milk as it was me
   const reading = { id: "e", act: "a", device: "d", at: 0, visit: "milk#1" } as const;
   const twice = { ...reading, what: "milk", value: 2 * milk.ml, unit: "ml" } as const;
   const more = { ...run, readings: [twice] };
-  // Whey (about 1.025) is heavier than this punch (about 1.02): more of it, a heavier drink.
-  expect(clearDensity(more)).not.toBe(clearDensity(run));
+  // Punch alone, then with ever more whey: each step lies nearer to whey alone.
+  const punch = densityOf(mixed) / 1000;
+  const whey = densityOf(wheyOf(milk.dairy, 1000)) / 1000;
+  const nearer = (density: number): number => (density - punch) / (whey - punch);
+  expect(nearer(clearDensity(run))).toBeGreaterThan(0);
+  expect(nearer(clearDensity(more))).toBeGreaterThan(nearer(clearDensity(run)));
+  expect(nearer(clearDensity(more))).toBeLessThan(1);
 });
 
 // By hand: 3412 - 812 = 2600 g of a spirit of 0.94805 g/ml are 2742.5 ml.

@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
+import { lastClash } from "../../../../core/board/schedule/clash.ts";
+import { giveWay } from "../../../../core/board/schedule/give-way.ts";
 import type { Job, Limits } from "../../../../core/board/schedule/job.ts";
 import { aloneEnough, leastGive } from "../../../../core/board/schedule/least-give.ts";
+import { networkOf } from "../../../../core/board/schedule/network.ts";
+import { scheduleJobs } from "../../../../core/board/schedule/plan-day.ts";
 import { at, hands, job, limits, use, wait } from "./small-days.ts";
 
 const day = (jobs: readonly Job[], within: Limits = limits(), now = 0) => ({
@@ -79,4 +83,23 @@ test("standing gives way before a helper is counted on", () => {
   const give = leastGive(two, aloneEnough(two));
   expect([...give.standing.values()].sort()).toEqual([0, 10]);
   expect(give.extra.size).toBe(0);
+});
+
+test("a large day is late in one good way, and that way is a placing of it", () => {
+  const wash = (i: number) =>
+    job(`b${i}`, 400 + 40 * i, [hands("build", 20), wait("rest", 60), hands("bottle", 15)]);
+  // 40 batches, one of which is to be ready before it can be.
+  const jobs = [...Array.from({ length: 39 }, (_, i) => wash(i)), job("soon", 30, wash(0).steps)];
+  const large = day(jobs);
+  const [alone, ...more] = aloneEnough(large);
+  expect(more).toEqual([]);
+  expect(alone?.breaks).toBe("time");
+  const late = [...(alone?.give.late ?? [])].filter(([, minutes]) => minutes > 0);
+  expect(late).toEqual([["soon", 65]]);
+  if (alone?.starts === undefined) throw new RangeError("no placing");
+  const given = giveWay(large, alone.give);
+  const network = networkOf(given.jobs, given.limits, given.now);
+  expect(lastClash(network, alone.starts)).toBeUndefined();
+  const plan = scheduleJobs(jobs, limits(), at(0));
+  expect(plan).toMatchObject({ ok: false, breaks: "time", by: at(65), job: "soon" });
 });

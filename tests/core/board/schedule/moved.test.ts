@@ -60,3 +60,39 @@ test("a batch's own wait is its cause before that of another batch", () => {
   ];
   expect(movedSteps(before, after, NOW)[0]?.because).toEqual({ job: "b", step: "rest" });
 });
+
+test("with the day at hand a step of another batch is the cause only where it was in the way", () => {
+  const step = { kind: "hands-on", forMs: 5 * MINUTE, uses: [] } as const;
+  const stand = [{ resource: "stand", amount: 1 }];
+  const drip = { id: "slow-drip", kind: "wait", forMs: 300 * MINUTE, uses: stand } as const;
+  const jobs = [
+    {
+      id: "wash",
+      name: "wash",
+      readyBy: at(500),
+      steps: [
+        { ...drip, fixedStart: at(-60) },
+        { ...step, id: "yield" },
+      ],
+    },
+    {
+      id: "other",
+      name: "other",
+      readyBy: at(500),
+      steps: [{ ...step, id: "wet-filter", uses: stand }],
+    },
+  ];
+  const after = [
+    placed("wash", "slow-drip", -60, 240),
+    placed("wash", "yield", 240, 245),
+    placed("other", "wet-filter", 245, 250),
+  ];
+  const because = (stands: number) =>
+    movedSteps(BEFORE, after, NOW, {
+      jobs,
+      limits: { capacity: { stand: stands } },
+      now: NOW,
+    }).map((one) => one.because?.step);
+  expect(because(1)).toEqual(["slow-drip", "slow-drip"]);
+  expect(because(2)).toEqual(["slow-drip", undefined]);
+});

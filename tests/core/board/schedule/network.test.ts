@@ -94,3 +94,21 @@ test("starts and ends are read by task", () => {
   expect(endIn(Float64Array.of(1, at(7), 3), rest)).toBe(at(27));
   expect(startIn(Float64Array.of(1), rest)).toBeNaN();
 });
+
+test("a step that must begin at a moment can begin at no other, and still has to fit", () => {
+  const standing = (_: string, step: string) => (step === "rest" ? at(40) : undefined);
+  const bounds = (now: number) =>
+    networkOf([curd], limits(), at(now), standing).tasks.map(({ low, top }) => [
+      low / at(1),
+      top / at(1),
+    ]);
+  const free = Number.POSITIVE_INFINITY;
+  expect(bounds(7)).toEqual([
+    [7, free],
+    [40, 40],
+    [60, 90],
+  ]);
+  // It can no longer be kept: nothing fits.
+  expect(bounds(38)[1]).toEqual([43, 40]);
+  expect(networkOf([curd], limits(), 0, standing).tasks.every(({ pinned }) => !pinned)).toBe(true);
+});

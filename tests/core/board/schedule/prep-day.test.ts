@@ -3,11 +3,13 @@ import { partsOf } from "../../../../core/board/plan-ahead.ts";
 import type { Limits } from "../../../../core/board/schedule/job.ts";
 import { batchFacts, notBegun, prepDay } from "../../../../core/board/schedule/prep-day.ts";
 import { usualDrip } from "../../../../core/method/drip/usual-drip.ts";
+import { foldRun } from "../../../../core/run/fold.ts";
 import { NEW_HOUSE } from "../../../../core/spec/house-rules.ts";
 import { HOUSE_CUPBOARD, HOUSE_MADE, houseMadePlan } from "../../../support/house-made.ts";
 import { plannedBatch } from "../../../support/planned-batch.ts";
 import { PUNCH } from "../../../support/punch-spec.ts";
 import { planOf, TestBench } from "../../../support/run-events.ts";
+import { stationAt } from "../../../support/wash-stations.ts";
 
 const HOUR = 3_600_000;
 const MINUTE = 60_000;
@@ -105,17 +107,12 @@ test("a run that was promised goes on to its end; its drip holds a stand and the
   const { run } = dripping(FRIDAY);
   if (run === undefined) throw new RangeError("no run");
   const { jobs, day } = daysOf([run], [], ROOM, NOW);
-  expect(jobs[0]?.steps.map(({ id }) => id)).toEqual([
-    "slow-drip",
-    "yield",
-    "top-up",
-    "bottle",
-    "label",
-  ]);
+  const toDo = jobs[0]?.steps.filter(({ fixedStart }) => fixedStart === undefined);
+  expect(toDo?.map(({ id }) => id)).toEqual(["yield", "top-up", "bottle", "label"]);
   expect(jobs[0]?.holds).toContainEqual(
     expect.objectContaining({
       resource: "filter-stand",
-      fromStep: "slow-drip",
+      fromStep: "wet-filter",
       toStep: "slow-drip",
     }),
   );
@@ -125,9 +122,58 @@ test("a run that was promised goes on to its end; its drip holds a stand and the
 test("a run that was promised to nobody only keeps what it uses now", () => {
   const { run } = dripping();
   if (run === undefined) throw new RangeError("no run");
-  const { jobs, plan } = daysOf([run], [], ROOM, NOW);
-  expect(jobs.map(({ steps }) => steps.map(({ id }) => id))).toEqual([["slow-drip"]]);
-  expect(plan).toMatchObject({ ok: true, late: [], handsOnWindows: [] });
+  const { jobs, plan, promised } = daysOf([run], [], ROOM, NOW);
+  expect(jobs.map(({ steps }) => steps.at(-1)?.id)).toEqual(["slow-drip"]);
+  expect(plan).toMatchObject({ ok: true, late: [], handsOnWindows: [], latestStart: [] });
+  expect(promised).toEqual({});
+});
+
+/** A wash that was promised to nobody, at one of its steps. */
+function unpromised(step: string) {
+  const { events, since } = stationAt("run", "PB", NOW, step);
+  const run = foldRun(events);
+  if (run === undefined) throw new RangeError("no run");
+  return { run, since };
+}
+
+test("a run that has been put on a stand keeps it until its drip is through", () => {
+  const { run, since } = unpromised("re-pour");
+  const one = { capacity: { ...ROOM.capacity, "filter-stand": 1 } };
+  const { jobs, day } = daysOf([run], [plannedBatch("a", since + 20 * HOUR)], one, since);
+  expect(jobs[0]?.steps.at(-1)?.id).toBe("slow-drip");
+  const drip = day.placed.find(({ job, step }) => job === "run" && step === "slow-drip");
+  const filter = day.placed.find(({ job, step }) => job === "a" && step === "wet-filter");
+  expect(filter?.startAt).toBeGreaterThanOrEqual(drip?.endAt ?? Number.POSITIVE_INFINITY);
+  expect(day.late.filter(({ job }) => job === "run")).toEqual([]);
+});
+
+test("a run promised to nobody that has not come to a stand keeps none", () => {
+  const { run, since } = unpromised("curdle");
+  const { jobs } = daysOf([run], [], ROOM, since);
+  expect(jobs[0]?.steps.at(-1)?.id).toBe("curdle");
+  expect(jobs[0]?.holds).toEqual([]);
+  const later = unpromised("bottle");
+  expect(daysOf([later.run], [], ROOM, later.since).jobs).toEqual([]);
+});
+
+test("what was announced stays, and what moved is told with what pushed it", () => {
+  const { run } = dripping(FRIDAY - 60 * HOUR);
+  if (run === undefined) throw new RangeError("no run");
+  const planned = [plannedBatch("a", FRIDAY), plannedBatch("b", FRIDAY - 20 * HOUR)];
+  const first = daysOf([run], planned, ROOM, NOW);
+  expect(first.moved).toEqual([]);
+  expect(first.promised).toEqual({
+    "run-1": FRIDAY - 60 * HOUR,
+    a: FRIDAY,
+    b: FRIDAY - 20 * HOUR,
+  });
+  const before = { placed: first.day.placed, readyBy: first.promised };
+  expect(daysOf([run], planned, ROOM, NOW + 5 * MINUTE, before).moved).toEqual([]);
+  // Batch a has a day more: it is planned afresh, b stays where it was told.
+  const later = [plannedBatch("a", FRIDAY + 24 * HOUR), plannedBatch("b", FRIDAY - 20 * HOUR)];
+  const { moved } = daysOf([run], later, ROOM, NOW, before);
+  expect(new Set(moved.map(({ job }) => job))).toEqual(new Set(["a"]));
+  expect(moved[0]?.byMs).toBeGreaterThan(20 * HOUR);
 });
 
 test("a run whose step waits for hands is still to do, from now on", () => {

@@ -90,3 +90,65 @@ test("nothing to do, nothing offered", () => {
   expect(span).toEqual({ from: NOW });
   expect(work).toEqual([]);
 });
+
+test("while nobody is in there is nothing to do; the stretch is told from when somebody is", () => {
+  const away = (to: number) => ({
+    capacity: { person: 1 },
+    taken: [{ resource: "person", amount: 1, from: at(-60), to: at(to) }],
+  });
+  const syrup = job("syrup", 400, hands("stir", 15));
+  expect(quiet([syrup], away(100))).toMatchObject({
+    span: { from: at(100), to: at(385) },
+    work: [{ job: "syrup", step: "stir", latestStart: at(385) }],
+  });
+  // Nobody comes before the stirring has to begin: the stretch itself is as quiet as it was.
+  expect(quiet([syrup], away(385))).toMatchObject({ span: { from: NOW, to: at(385) }, work: [] });
+});
+
+test("what needs a stand that is in use, or may not begin yet, is not offered", () => {
+  const stand = [{ resource: "stand", amount: 1 }];
+  const dripping = job("wash", 900, wait("drip", 300, { fixedStart: at(-10), uses: stand }));
+  const filter = job("other", 900, hands("filter", 10, { uses: stand }));
+  const stands = (count: number) => ({ capacity: { person: 1, stand: count } });
+  expect(quiet([dripping, filter], stands(1)).work).toEqual([]);
+  expect(quiet([dripping, filter], stands(2)).work).toHaveLength(1);
+  const later = { ...job("later", 900, hands("chop", 10)), earliest: at(60) };
+  expect(quiet([later]).work).toEqual([]);
+});
+
+test("nothing that is placed has to move for it", () => {
+  // Begun now, the second batch would have to be filtered at 40 to 50, when the first one is.
+  const second = job(
+    "second",
+    400,
+    hands("pour", 5),
+    wait("rest", 35),
+    hands("filter", 10, { mayWaitBefore: 0 }),
+  );
+  const first = job("first", 50, wait("rest", 60, { fixedStart: at(-20) }), hands("filter", 10));
+  expect(quiet([first, second]).work).toEqual([]);
+  const patient = { ...second, steps: second.steps.map(({ mayWaitBefore: _, ...step }) => step) };
+  expect(quiet([first, patient]).work.map(({ job: id }) => id)).toEqual(["second"]);
+});
+
+test("somebody who has less time than the stretch is long", () => {
+  const syrup = job("syrup", 400, hands("stir", 15));
+  const juice = job("juice", 300, hands("press", 25));
+  const jobs = [syrup, juice];
+  const limits = { capacity: { person: 1 } };
+  const plan = scheduleJobs(jobs, limits, NOW);
+  if (!plan.ok) throw new RangeError("the day must plan");
+  const { span, work } = workForQuiet(plan, jobs, limits, NOW, 20 * MINUTE);
+  expect(span).toEqual({ from: NOW, to: at(20) });
+  expect(work.map(({ job: id }) => id)).toEqual(["syrup"]);
+});
+
+test("on a day that does not fit, work that makes it no worse is still offered", () => {
+  const late = job("late", 30, wait("rest", 60, { fixedStart: at(-20) }), hands("filter", 10));
+  const syrup = job("syrup", 400, hands("stir", 15));
+  const limits = { capacity: { person: 1 } };
+  const plan = scheduleJobs([late, syrup], limits, NOW);
+  if (plan.ok) throw new RangeError("the day must not plan");
+  const { work } = workForQuiet(plan.least, [late, syrup], limits, NOW);
+  expect(work.map(({ job: id }) => id)).toEqual(["syrup"]);
+});

@@ -1,0 +1,61 @@
+import type { Ingredient } from "../../core/spec/ingredient.ts";
+import type { Spec } from "../../core/spec/spec.ts";
+import { logOf, openRuns, ownIngredients, ownProcedures, planned, specs } from "../state.ts";
+import type { Records } from "../storage/backup.ts";
+
+/** What is handed to another phone: a run, a spec, or all that is being made and planned. */
+export type Handed =
+  | { readonly kind: "run"; readonly id: string }
+  | { readonly kind: "spec"; readonly id: string }
+  | { readonly kind: "day" };
+
+const NOTHING: Records = { events: [], specs: [], ingredients: [], procedures: [], planned: [] };
+
+/** Everything of the house's own that a spec is made of, its parts' specs included. */
+function withParts(first: Spec): { specs: readonly Spec[]; ingredients: readonly Ingredient[] } {
+  const found = new Map<string, Spec>();
+  const own = new Map<string, Ingredient>();
+  const waiting = [first];
+  for (let spec = waiting.pop(); spec !== undefined; spec = waiting.pop()) {
+    if (found.has(spec.id)) continue;
+    found.set(spec.id, spec);
+    const used = [...spec.lines.map((line) => line.ingredientId), spec.wash?.dairyId];
+    for (const one of ownIngredients.value.filter(({ id }) => used.includes(id))) {
+      own.set(one.id, one);
+      const madeFrom = specs.value.find(({ id }) => id === one.madeFrom);
+      if (madeFrom !== undefined) waiting.push(madeFrom);
+    }
+  }
+  return { specs: [...found.values()], ingredients: [...own.values()] };
+}
+
+/** The records that are handed over; nothing where there is no such run or spec. */
+export function recordsOf(what: Handed): Records | undefined {
+  switch (what.kind) {
+    case "run": {
+      const events = logOf(what.id);
+      return events.length === 0 ? undefined : { ...NOTHING, events };
+    }
+    case "spec": {
+      const spec = specs.value.find(({ id }) => id === what.id);
+      if (spec === undefined) return undefined;
+      const parts = withParts(spec);
+      const asked = new Set(parts.specs.map(({ procedure }) => procedure?.id));
+      const procedures = ownProcedures.value.filter(({ id }) => asked.has(id));
+      return { ...NOTHING, ...parts, procedures };
+    }
+    case "day":
+      return {
+        ...NOTHING,
+        events: openRuns.value.flatMap(({ id }) => logOf(id)),
+        planned: planned.value,
+      };
+  }
+}
+
+/** Reads what is handed over from the address of its screen: `run~id`, `spec~id` or `day`. */
+export function handedOf(address: string): Handed | undefined {
+  const [, kind, id = ""] = /^(run|spec|day)(?:~(.+))?$/su.exec(address) ?? [];
+  if (kind === "day") return { kind };
+  return (kind === "run" || kind === "spec") && id !== "" ? { kind, id } : undefined;
+}
