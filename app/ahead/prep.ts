@@ -1,5 +1,5 @@
 import { computed } from "@preact/signals";
-import type { DayPlan } from "../../core/board/schedule/day-plan.ts";
+import type { DayPlan, PlacedStep } from "../../core/board/schedule/day-plan.ts";
 import type { Job, Limits } from "../../core/board/schedule/job.ts";
 import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
 import { limitsOf } from "../../core/board/schedule/room.ts";
@@ -34,9 +34,21 @@ export function limitsUntil(readyBy: number): Limits {
   return limitsOf(room.value, { from: from - DAY, to }, phoneZone(), localOf);
 }
 
+/** The prep list as somebody last saw it. */
+const seen = computed(() => ({
+  placed: settings.value.seenPrep,
+  readyBy: settings.value.seenReady,
+}));
+
+/** What is to be remembered of the prep list as it is seen now. */
+export const asSeen = (placed: readonly PlacedStep[], { promised }: PrepDay) => ({
+  seenPrep: [...placed],
+  seenReady: { ...promised },
+});
+
 /** All that is being made and planned, as it stands this minute. */
 export const prep = computed<PrepDay>(() =>
-  prepDay(openRuns.value, waiting.value, limitsUntil(minute.value), minute.value),
+  prepDay(openRuns.value, waiting.value, limitsUntil(minute.value), minute.value, seen.value),
 );
 
 /** The plan as it can be carried out: on time, or making the least of it. */

@@ -26,8 +26,9 @@ export function wavOf(samples: Float32Array, rate: number): Uint8Array<ArrayBuff
   view.setUint16(34, 16, true);
   writeText(view, 36, "data");
   view.setUint32(40, samples.length * 2, true);
-  for (const [i, sample] of samples.entries()) {
-    const clipped = Math.max(-1, Math.min(1, sample));
+  // By index: a quarter of a minute is 240 000 samples, written just when it is to ring.
+  for (let i = 0; i < samples.length; i++) {
+    const clipped = Math.max(-1, Math.min(1, samples[i] ?? 0));
     view.setInt16(HEADER + i * 2, Math.round(clipped * 32767), true);
   }
   return bytes;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useLayoutEffect, useState } from "preact/hooks";
 import { pressGuard } from "./page-guard.ts";
 import { holdFor } from "./use-press.ts";
 
@@ -186,9 +186,26 @@ function hearKeys(onOnce: (once: boolean) => void): () => void {
   };
 }
 
+const screens = new Set<(once: boolean) => void>();
+let stop: (() => void) | undefined;
+
+/** Screens that lie over one another share one hearing: a key is pressed once. */
+function listen(screen: (once: boolean) => void): () => void {
+  screens.add(screen);
+  stop ??= hearKeys((once) => {
+    for (const one of screens) one(once);
+  });
+  return () => {
+    screens.delete(screen);
+    if (screens.size > 0) return;
+    stop?.();
+    stop = undefined;
+  };
+}
+
 /** While mounted, keys work the page. @returns whether one more press would act */
 export function usePageKeys(): boolean {
   const [once, setOnce] = useState(false);
-  useEffect(() => hearKeys(setOnce), []);
+  useLayoutEffect(() => listen(setOnce), []);
   return once;
 }

@@ -1,6 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { calendarText } from "../../core/board/calendar/ics.ts";
-import { byHand, dayOf, jobName, minute, prep, stepName, waiting } from "../ahead/prep.ts";
+import { asSeen, byHand, dayOf, jobName, minute, prep, stepName, waiting } from "../ahead/prep.ts";
 import { QuietStretch } from "../ahead/quiet.tsx";
 import { saveSettings } from "../commands.ts";
 import { printPage } from "../device/print.ts";
@@ -39,14 +39,16 @@ function shareCalendar(): void {
 /** What came onto the list is known as it was first planned; what somebody saw stays as it was seen. */
 function useSeen(): void {
   const { placed } = dayOf(prep.value);
-  const seen = settings.value.seenPrep;
-  const known = new Set(seen.map(({ job }) => job));
+  const { seenPrep, seenReady } = settings.value;
+  const known = new Set(seenPrep.map(({ job }) => job));
   const there = new Set(placed.map(({ job }) => job));
   const fresh = placed.filter(({ job }) => !known.has(job));
-  const gone = seen.some(({ job }) => !there.has(job));
+  const gone = seenPrep.some(({ job }) => !there.has(job));
   useEffect(() => {
     if (fresh.length === 0 && !gone) return;
-    void saveSettings({ seenPrep: [...seen.filter(({ job }) => there.has(job)), ...fresh] });
+    const kept = seenPrep.filter(({ job }) => there.has(job));
+    const next = asSeen([...kept, ...fresh], prep.value);
+    void saveSettings({ ...next, seenReady: { ...next.seenReady, ...seenReady } });
   }, [fresh.length, gone]);
 }
 

@@ -36,6 +36,8 @@ export const settingsSchema = z.object({
   tares: z._default(z.partialRecord(z.enum(VESSELS), z.number().check(z.gte(0), z.lte(1e7))), {}),
   /** The prep list as somebody last saw it, to say what moved since. */
   seenPrep: z._default(z.array(placedSchema).check(z.maxLength(1000)), []),
+  /** By when each batch on it had to be ready then, epoch ms by id. */
+  seenReady: z._default(z.record(z.string(), z.number()), {}),
   /** Written beside money; any sign, or none. */
   currency: z._default(z.string().check(z.maxLength(4)), "€"),
   theme: z._default(z.enum(["auto", "dark", "light"]), "auto"),

@@ -1,5 +1,5 @@
 import type { Procedure, Step } from "./procedure.ts";
-import { usualPath } from "./usual-path.ts";
+import { usuallyAfter, usualPath } from "./usual-path.ts";
 import { astray, comesWithout } from "./ways.ts";
 
 /** What is wrong with a procedure. Most can be seen at one step. */
@@ -19,6 +19,8 @@ export type ProcedureFault =
   | { readonly fault: "endless"; readonly step: string }
   /** No answer of any step before it leads here. */
   | { readonly fault: "unreachable"; readonly step: string }
+  /** From here the work goes back to an earlier step even when all goes well. */
+  | { readonly fault: "goes-round"; readonly step: string }
   | { readonly fault: "top-up-before-yield"; readonly step: string };
 
 /** What is odd about a procedure, and may be meant. */
@@ -44,9 +46,13 @@ const WARM_FOR = 4 * 3_600_000;
 /** Faults of the ways between steps, once every way leads to a step. */
 function wayFaults(procedure: Procedure): readonly ProcedureFault[] {
   const { unreachable, endless } = astray(procedure);
-  return procedure.steps.flatMap(({ id }): ProcedureFault[] => {
+  const last = usualPath(procedure).at(-1);
+  return procedure.steps.flatMap((step): ProcedureFault[] => {
+    const { id } = step;
     if (unreachable.includes(id)) return [{ fault: "unreachable", step: id }];
-    return endless.includes(id) ? [{ fault: "endless", step: id }] : [];
+    if (endless.includes(id)) return [{ fault: "endless", step: id }];
+    const round = step === last && usuallyAfter(procedure, step) !== undefined;
+    return round ? [{ fault: "goes-round", step: id }] : [];
   });
 }
 

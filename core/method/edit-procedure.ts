@@ -1,6 +1,6 @@
 import { accepted, type Result, refused } from "../quantity/result.ts";
-import { ANSWERS, type Procedure, type Step, stepAfter } from "./procedure.ts";
-import { GOES_WELL } from "./usual-path.ts";
+import { ANSWERS, type Procedure, type Step } from "./procedure.ts";
+import { usuallyAfter } from "./usual-path.ts";
 
 /** A copy that a house can change: its own name, its first version. */
 export const copyProcedure = (procedure: Procedure, id: string, name: string): Procedure => ({
@@ -109,7 +109,7 @@ export function removeStep(
   if (step === undefined) return accepted(procedure);
   const rest = steps.toSpliced(at, 1);
   if (rest.length === 0) return refused("only-step");
-  const after = stepAfter(procedure, id, step.asks && GOES_WELL[step.asks])?.id;
+  const after = usuallyAfter(procedure, step)?.id;
   const follower = after === id ? steps[at + 1]?.id : after;
   const by = rest.slice(0, -1).find((one) => leadsTo(one, id));
   if (follower === undefined && by !== undefined) return refused("step-is-led-to", { by: by.id });

@@ -1,11 +1,15 @@
 import { type Outcome, type Procedure, type Step, stepAfter, stepOf } from "./procedure.ts";
 
 /** What is answered when all goes well. */
-export const GOES_WELL: Readonly<Record<NonNullable<Step["asks"]>, Outcome>> = {
+const GOES_WELL: Readonly<Record<NonNullable<Step["asks"]>, Outcome>> = {
   look: "clear",
   taste: "right",
   rescue: "accept",
 };
+
+/** Where the work goes after a step when all goes well; nothing after the last. */
+export const usuallyAfter = (procedure: Procedure, { id, asks }: Step): Step | undefined =>
+  stepAfter(procedure, id, asks && GOES_WELL[asks]);
 
 /**
  * The steps of a procedure when all goes well: clear at the first look, right at the first taste.
@@ -19,7 +23,7 @@ export function usualPath(procedure: Procedure, from?: string): readonly Step[] 
   let step = from === undefined ? procedure.steps[0] : stepOf(procedure, from);
   while (step !== undefined && !path.includes(step)) {
     path.push(step);
-    step = stepAfter(procedure, step.id, step.asks && GOES_WELL[step.asks]);
+    step = usuallyAfter(procedure, step);
   }
   return path;
 }

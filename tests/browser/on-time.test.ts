@@ -39,7 +39,7 @@ test("on a slow phone, six times slowed, each alarm shows within a quarter of a 
   const dues: number[] = [];
   const { page, context, server, stalls } = await phoneWith((now) => {
     // No two at the same part of a second: looks that come every second must not be what helps.
-    dues.push(...[4100, 5730, 7060, 8990, 10_320, 11_650].map((ms) => now + ms));
+    dues.push(...[6100, 7730, 9060, 10_990, 12_320, 13_650].map((ms) => now + ms));
     return dues.flatMap((dueAt, i) => due(`run-${i}`, dueAt));
   });
   await page.addInitScript(() => {
@@ -55,10 +55,12 @@ test("on a slow phone, six times slowed, each alarm shows within a quarter of a 
   const session = await context.newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate: 6 });
   await page.goto(server.url + routes.bench);
+  await page.locator(".status-line").waitFor();
+  await (await handsOn(page)).touch([{ x: 180, y: 30 }], 80);
   await page.waitForFunction(
     (count) => Reflect.get(globalThis, "shown").length === count,
     dues.length,
-    { timeout: 20_000 },
+    { timeout: 25_000 },
   );
   const shown = await page.evaluate<number[]>("shown");
   const late = shown.map((at, i) => Math.round(at - (dues[i] ?? 0)));

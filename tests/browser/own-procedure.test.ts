@@ -2,7 +2,9 @@ import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
+import { SIZES } from "../support/browser.ts";
 import { demoSpec } from "../support/play-run.ts";
+import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import {
   goTo,
@@ -30,6 +32,27 @@ beforeAll(async () => {
 afterAll(() => bar.close());
 afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
+/** What is hard to read or sticks out, in both themes and sizes; a photograph of each. */
+async function look(where: string): Promise<void> {
+  const { page } = bar;
+  const found: Record<string, string[]> = {};
+  for (const size of ["usual", "small"] as const) {
+    await page.setViewportSize(SIZES[size]);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      const seen = [
+        ...(await sticksOut(page)),
+        ...(await faintWords(page)),
+        ...(await axeFinds(page)),
+      ];
+      const name = `${where}-${SIZES[size].width}-${colorScheme}`;
+      if (seen.length > 0) found[name] = seen;
+      await shot(page, name);
+    }
+  }
+  expect(found).toEqual({});
+}
+
 const titles = (): Promise<string[]> => bar.page.locator(".procedure-step h3").allTextContents();
 const field = (label: string) => bar.page.getByRole("textbox", { name: label, exact: true });
 
@@ -40,14 +63,15 @@ async function openStep(title: string): Promise<void> {
 test("a shipped procedure is read, copied and made one's own", async () => {
   const { page, hands } = bar;
   await goTo(page, routes.procedures);
-  await shot(page, "procedures");
+  await look("procedures");
   await goTo(page, routes.procedure("long-infusion"));
   await page.getByText(words.shipped).waitFor();
+  await look("procedure-shipped");
   await hands.tap(tapOf(page, words.copyIt));
   await page.getByRole("heading", { name: COPY }).waitFor();
   await openStep("Steep");
   await field(words.firstAsk).fill("10 h");
-  await shot(page, "procedure-step");
+  await look("procedure-step");
   await hands.tap(tapOf(page, words.addAt("Steep")));
   await hands.tap(page.getByRole("radio", { name: words.newSteps["by-hand"].label }));
   expect(await titles()).toEqual([
@@ -71,7 +95,7 @@ test("what is missing is said where it is, and nothing typed is lost", async () 
     .getByText(words.faults["no-title"])
     .first()
     .waitFor();
-  await shot(page, "procedure-fault");
+  await look("procedure-fault");
   await field(words.title).fill("Lift out");
   await hands.tap(tapOf(page, words.upName("Paper")));
   expect((await titles()).slice(2, 5)).toEqual(["3. Lift out", "4. Paper", "5. Strain"]);
@@ -87,6 +111,33 @@ test("what is missing is said where it is, and nothing typed is lost", async () 
   expect(await field(words.longestFor).inputValue()).toBe("half a day");
   expect(await field(words.firstAsk).inputValue()).toBe("10 h");
   await field(words.longestFor).fill("40 h");
+});
+
+test("an answer leads elsewhere from a later round on, and a step that is led to stays", async () => {
+  const { page, hands } = bar;
+  await hands.tap(tapOf(page, words.wayAdd));
+  await page.getByLabel(words.wayAnswer, { exact: true }).selectOption(words.answers["too-far"]);
+  await page.getByLabel(words.wayTo, { exact: true }).selectOption("Label");
+  await page.getByText(words.laterWay(words.answers["too-far"], 2)).scrollIntoViewIfNeeded();
+  await look("procedure-ways");
+  await openStep("Label");
+  await hands.hold(holdOf(page, words.remove("Label")));
+  await page.getByText(words.keeps["step-is-led-to"]("Steep")).waitFor();
+  await openStep("Steep");
+  const name = words.wayRemoveName(words.answers["too-far"], 2);
+  await hands.tap(tapOf(page, name));
+  await page.getByText(words.laterWay(words.answers["too-far"], 2)).waitFor({ state: "detached" });
+});
+
+test("a reading of its own is put in, and what keeps somebody busy is counted", async () => {
+  const { page, hands } = bar;
+  await hands.tap(tapOf(page, words.addAt("Lift out")));
+  await hands.tap(page.getByRole("radio", { name: words.newSteps.reading.label }));
+  await field(words.title).fill("Cold?");
+  await field(words.detail).fill("Read it in the middle of the jar.");
+  await hands.tap(tapOf(page, words.moreOf(words.resources.person)));
+  await look("procedure-reading");
+  expect((await titles()).slice(2, 5)).toEqual(["3. Lift out", "4. Cold?", "5. Paper"]);
 });
 
 test("a way without an end is refused with the step it begins at", async () => {
@@ -119,6 +170,7 @@ test("a spec is made by it, and its run walks the step that was added, offline t
   const run = foldRun(await storedLog(page));
   expect(run?.procedure).toMatchObject({ name: COPY, version: 1 });
   expect(run?.procedure.steps[1]).toMatchObject({ waitFor: 10 * HOUR, longestFor: 40 * HOUR });
+  expect(run?.procedure.steps[3]?.uses).toEqual([{ resource: "person", amount: 2 }]);
 
   for (const line of await page.locator(".run-lines > li button").all()) await hands.tap(line);
   await page.locator('.run-lines > li:last-child [aria-pressed="true"]').waitFor();
@@ -126,9 +178,20 @@ test("a spec is made by it, and its run walks the step that was added, offline t
   await untilStep(page, "steep");
   await hands.hold(holdOf(page, said.run.outcomes.right));
   await page.getByRole("heading", { name: "Lift out", exact: true }).waitFor();
-  await shot(page, "own-step");
+  await look("own-step");
   await hands.hold(holdOf(page, said.run.did));
+  await page.getByRole("heading", { name: "Cold?", exact: true }).waitFor();
+  await page.getByText("Read it in the middle of the jar.").waitFor();
+  await look("own-reading");
+  await hands.tap(tapOf(page, said.run.typeAmount));
+  for (const key of ["1", "8"]) await hands.tap(tapOf(page, key));
+  await hands.tap(tapOf(page, said.run.belowName));
+  await look("own-reading-pad");
+  await hands.hold(holdOf(page, said.run.take));
   await untilStep(page, "strain-paper");
+  expect(foldRun(await storedLog(page))?.readings).toMatchObject([
+    { what: "temperature", value: -18, unit: "degC" },
+  ]);
   const now = foldRun(await storedLog(page));
   expect(now && openVisit(now)?.step).toBe("strain-paper");
   await phone.context.setOffline(false);

@@ -13,6 +13,7 @@ import {
   holdOf,
   MINUTE,
   openBar,
+  putLog,
   putOn,
   shot,
   storedLog,
@@ -164,28 +165,36 @@ test("the calendar file holds every hands-on step at its moment", async () => {
   ]);
 });
 
-test("a step that goes on longer moves what comes after it, and the list says so", async () => {
+test("a drip that is slower than was thought moves what comes after it, and the list says why", async () => {
   const { page, hands } = bar;
-  const drip = started("run-wash", "PB-9", TUESDAY - 195 * MINUTE)
+  const at = TUESDAY + 10 * MINUTE;
+  const drip = started("run-wash", "PB-9", at - 195 * MINUTE)
     .finish({}, 5)
     .finish({ answer: { of: "milk", ml: 1000 } }, 2)
     .finish({}, 1)
     .finish({}, 60)
-    .then({ type: "set-ready", by: TUESDAY + 6 * HOUR }, 1);
-  await putOn(page, "events", drip.events);
-  await reopen(routes.days);
-  await page.locator(".days-batch h3", { hasText: "Pear Beacon PB-9" }).waitFor();
-  await page.waitForTimeout(300);
-  const later = drip
+    .then({ type: "set-ready", by: at + 9 * HOUR }, 1)
     .finish({}, 120)
     .finish({}, 2)
     .finish({ answer: { of: "cloudy-run", ml: 200 } }, 2)
     .finish({ look: "clear" }, 1);
-  await putOn(page, "events", later.events);
-  await reopen(routes.days);
+  await putLog(bar, drip.events, routes.days, at);
+  await page.locator(".days-batch h3", { hasText: "Pear Beacon PB-9" }).waitFor();
   const moved = page.locator(".days-say", { hasText: words.moved.title });
+  // What was moved by hand is seen first.
+  if ((await moved.count()) > 0) await hands.tap(tapOf(page, words.moved.seen));
+  await moved.waitFor({ state: "detached" });
+
+  const visit = "slow-drip#1";
+  const reading = { type: "log-reading", visit, what: "collected", unit: "ml" } as const;
+  const slow = drip
+    .then({ ...reading, value: 500 }, 60)
+    .then({ ...reading, value: 900 }, 60)
+    .then({ ...reading, value: 1250 }, 60);
+  await putLog(bar, slow.events, routes.days, at + 3 * HOUR + MINUTE);
   await moved.waitFor();
-  expect(await moved.textContent()).toContain("Pear Beacon PB-9");
+  expect(await moved.textContent()).toContain("Pear Beacon PB-9, from “Yield” on:");
+  expect(await moved.textContent()).toContain(words.moved.because("Pear Beacon PB-9", "Slow drip"));
   await shot(page, "prep-list-moved");
   await hands.tap(tapOf(page, words.moved.seen));
   await moved.waitFor({ state: "detached" });

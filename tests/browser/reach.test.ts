@@ -145,6 +145,18 @@ test("at every step, on both sizes of phone, controls are large enough and far e
     await page.locator(".run-pad").waitFor();
     await note(`${step}, the pad`);
   }
+  await goTo(page, routes.run("run-curdle"));
+  await hands.tap(tapOf(page, said.handOver.others));
+  const { ways, anotherName } = said.handOver;
+  for (const way of [ways["phone-clock"], ways.vessel, ways.person]) {
+    await hands.tap(page.getByRole("radio", { name: way, exact: true }));
+    await note(`hand-over: ${way}`);
+  }
+  await hands.tap(tapOf(page, anotherName));
+  await note("the letters");
+  await hands.tap(tapOf(page, said.run.backToStep));
+  await goTo(page, routes.vessel("run-curdle"));
+  await note("the vessel's label");
   await goTo(page, routes.run("run-pour"));
   await finishPlain(bar, "pour");
   await untilStep(page, "curdle");

@@ -123,8 +123,12 @@ export async function handsOn(page: Page): Promise<Hands> {
   return {
     touch,
     splash: (places, lasts, after) => fingers.overlap(places, lasts, fingers.next(after)),
-    key: (name, lasts, after = QUIET_AFTER_ACTION * SURELY) =>
-      fingers.key(name, lasts, fingers.next(after)),
+    key: async (name, lasts, after = QUIET_AFTER_ACTION * SURELY) => {
+      const at = fingers.next(after);
+      // What a key sets off is stamped by the page itself, so the press must begin in real time.
+      await page.waitForTimeout(Math.max(0, at - Date.now()));
+      await fingers.key(name, lasts, at);
+    },
     tap: async (control) => touch([await placeOf(control)], LEAST_CONTACT * SURELY),
     hold: async (control) => touch([await placeOf(control)], HOLD_FOR * SURELY),
     holdTruly: async (control) => {

@@ -1,10 +1,9 @@
-import { type Moved, movedSteps } from "../../../core/board/schedule/moved.ts";
+import type { Moved } from "../../../core/board/schedule/moved.ts";
 import type { NoPlan, Shortfall } from "../../../core/board/schedule/plan-day.ts";
-import { dayOf, jobName, minute, prep, stepName } from "../../ahead/prep.ts";
+import { asSeen, dayOf, jobName, minute, prep, stepName } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
 import { saveSettings } from "../../commands.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { settings } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -44,10 +43,8 @@ export function Trouble() {
 
 /** What moved first of each batch: all that comes after it moved along. */
 function firstMoves(): readonly Moved[] {
-  const { placed } = dayOf(prep.value);
-  const moved = movedSteps(settings.value.seenPrep, placed, minute.value);
   const first = new Map<string, Moved>();
-  for (const one of moved.toSorted((a, b) => a.startAt - b.startAt)) {
+  for (const one of prep.value.moved.toSorted((a, b) => a.startAt - b.startAt)) {
     if (!first.has(one.job)) first.set(one.job, one);
   }
   return [...first.values()];
@@ -76,7 +73,7 @@ export function MovedSince() {
           <li key={one.job}>{line(one)}</li>
         ))}
       </ul>
-      <TapButton onAct={() => void saveSettings({ seenPrep: [...placed] })}>
+      <TapButton onAct={() => void saveSettings(asSeen(placed, prep.value))}>
         {words.moved.seen}
       </TapButton>
     </section>

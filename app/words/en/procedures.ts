@@ -138,6 +138,8 @@ export const procedure = {
     "leads-nowhere": "One of its answers leads to a step that is gone. Choose another.",
     endless: "From here nothing ever leads to the end: one way has to lead on.",
     unreachable: "Nothing leads here. Remove it, or let a step before it lead to it.",
+    "goes-round":
+      "Even when all goes well, the work goes back from here and round again. A good answer has to lead on.",
     "top-up-before-yield": "The top-up follows the yield: put a yield reading before it.",
   },
   warnings: {

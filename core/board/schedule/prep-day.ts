@@ -3,26 +3,18 @@ import type { Procedure, Step } from "../../method/procedure.ts";
 import type { Run } from "../../run/run.ts";
 import type { Plan } from "../../spec/plan.ts";
 import type { Planned } from "../planned.ts";
-import type { DayPlan } from "./day-plan.ts";
 import type { Job, JobStep, Limits, Use } from "./job.ts";
 import { type JobFacts, jobOf } from "./job-of.ts";
 import { jobOfRun } from "./job-of-run.ts";
-import type { Moved } from "./moved.ts";
-import type { NoPlan } from "./plan-day.ts";
-import { type Announced, replanDay } from "./replan-day.ts";
+import { type Announced, type Replan, replanDay } from "./replan-day.ts";
 
 const MINUTE = 60_000;
 /** @source judgement: within a day somebody comes to what stands on a filter stand */
 const DAY = 24 * 60 * MINUTE;
 
-/** Everything that wants hands, stands or room, planned together. */
-export interface PrepDay {
-  /** By id of their run, or of their planned batch. */
-  readonly jobs: readonly Job[];
-  readonly plan: DayPlan | NoPlan;
+/** Everything that wants hands, stands or room, planned together; by id of run or planned batch. */
+export interface PrepDay extends Replan {
   readonly limits: Limits;
-  /** What is for another time than was announced, the largest move first. */
-  readonly moved: readonly Moved[];
   /** By when each job was asked to be ready, epoch ms; what was promised to nobody is not there. */
   readonly promised: Readonly<Record<string, number>>;
 }

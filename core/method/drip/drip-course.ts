@@ -52,5 +52,5 @@ export function collectedBy({ drip, scale }: DripCourse, atMs: number): number {
  * @param share - of its total, 0 or more
  * @returns ms since the drip began
  */
-export const timeOf = ({ drip, scale }: DripCourse, share: number): number =>
+export const timeToShare = ({ drip, scale }: DripCourse, share: number): number =>
   scale * Math.exp(lnTimeOf(drip, share) - drip.lnScale);

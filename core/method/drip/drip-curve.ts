@@ -1,6 +1,6 @@
 import type { Spread } from "./bell-mixture.ts";
 import { FULL_SHARE } from "./drip-cases.ts";
-import { collectedBy, type DripCourse, timeOf } from "./drip-course.ts";
+import { collectedBy, type DripCourse, timeToShare } from "./drip-course.ts";
 import type { DripReading } from "./drip-readings.ts";
 
 /** A place on the way ahead: its volume, and when it is reached, with its 80 % range. */
@@ -48,7 +48,7 @@ function timesTo({ courses, last, target }: Drawn, way: number): Spread {
   return spreadOf(
     courses.map((course) => {
       const from = Math.min(collectedBy(course, last.atMs) / course.drip.total, FULL_SHARE);
-      return timeOf(course, from + way * Math.max(0, target - from));
+      return timeToShare(course, from + way * Math.max(0, target - from));
     }),
   );
 }

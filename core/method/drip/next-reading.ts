@@ -1,6 +1,6 @@
 import type { Spread } from "./bell-mixture.ts";
 import { READING_SCATTER } from "./drip-cases.ts";
-import { collectedBy, type DripCourse, timeOf } from "./drip-course.ts";
+import { collectedBy, type DripCourse, timeToShare } from "./drip-course.ts";
 import type { DripReading } from "./drip-readings.ts";
 
 /** When another reading would help most, and what it is good for. */
@@ -43,7 +43,7 @@ function scatterLeft(courses: readonly DripCourse[], ends: readonly number[], at
 }
 
 function mostUseful({ courses, target, throughAt }: Drip, from: number) {
-  const ends = courses.map((course) => Math.log(timeOf(course, target)));
+  const ends = courses.map((course) => Math.log(timeToShare(course, target)));
   let best = { atMs: throughAt.p50, left: 1, worth: 0 };
   for (let attempt = 1; attempt < TRIES; attempt += 1) {
     const atMs = from + ((throughAt.p50 - from) * attempt) / TRIES;

@@ -120,6 +120,17 @@ test("a loop that an answer leaves is none: pouring back until it is clear", () 
   expect(faultsOf(never)).toContainEqual({ fault: "endless", step: "check-clear" });
 });
 
+test("work that only a bad answer gets out of goes round", () => {
+  const round = changeStep(wash, "check-clear", {
+    branches: [
+      { on: "clear", to: "re-pour" },
+      { on: "hazy", to: "rescue" },
+      { on: "cloudy", to: "slow-drip" },
+    ],
+  });
+  expect(faultsOf(round)).toEqual([{ fault: "goes-round", step: "check-clear" }]);
+});
+
 test("a step that every answer leads past is told", () => {
   const skipped = changeStep(infusion, "steep", {
     branches: [

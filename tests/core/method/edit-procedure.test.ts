@@ -11,9 +11,9 @@ import {
   removeStep,
 } from "../../../core/method/edit-procedure.ts";
 import { LONG_INFUSION } from "../../../core/method/infusions.ts";
-import { type Procedure, procedureSchema, stepAfter } from "../../../core/method/procedure.ts";
+import { type Procedure, procedureSchema } from "../../../core/method/procedure.ts";
 import { PROCEDURES } from "../../../core/method/procedures.ts";
-import { GOES_WELL, usualPath } from "../../../core/method/usual-path.ts";
+import { usuallyAfter, usualPath } from "../../../core/method/usual-path.ts";
 import { everyWalk } from "../../support/every-walk.ts";
 
 const idsOf = ({ steps }: Procedure): readonly string[] => steps.map(({ id }) => id);
@@ -152,8 +152,7 @@ test("whatever is edited: what has no fault reads back, ends, and is come to ste
         sound += 1;
         const last = usualPath(edited).at(-1);
         expect(last).toBeDefined();
-        const asked = last?.asks && GOES_WELL[last.asks];
-        expect(last && stepAfter(edited, last.id, asked)).toBeUndefined();
+        expect(last && usuallyAfter(edited, last)).toBeUndefined();
         const { stood, shutIn } = everyWalk(edited);
         expect(shutIn).toBe(false);
         expect([...stood].sort()).toEqual(idsOf(edited).toSorted());

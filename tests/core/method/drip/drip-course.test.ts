@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type DripCase, dripCases } from "../../../../core/method/drip/drip-cases.ts";
-import { collectedBy, coursesOf, timeOf } from "../../../../core/method/drip/drip-course.ts";
+import { collectedBy, coursesOf, timeToShare } from "../../../../core/method/drip/drip-course.ts";
 import { filtrationLaw } from "../../../../core/method/drip/filtration-law.ts";
 import { seeded, simulateDrip } from "./simulated-drip.ts";
 
@@ -39,7 +39,7 @@ test("when a share has come through, and what has come through by then, agree", 
   const courses = coursesOf(dripCases(readings, total, "cone"));
   for (const course of courses) {
     for (const share of [0.1, 0.5, 0.9]) {
-      const ml = collectedBy(course, timeOf(course, share));
+      const ml = collectedBy(course, timeToShare(course, share));
       // The drawing is straight between the steps of its tables: within 0.0125 of the law.
       expect(Math.abs(ml / course.drip.total - share)).toBeLessThan(0.0125);
     }
