@@ -51,7 +51,7 @@ export async function openBackup(
 
 /** Adds what a backup holds to what is here: nothing here is overwritten or lost. */
 export async function takeBackup(backup: Backup): Promise<Result<number, "not-saved">> {
-  const written = await store(() => importBackup(atDesk().db, backup));
+  const written = await store((db) => importBackup(db, backup));
   if (written.ok) await readEverything();
   return written;
 }

@@ -3,12 +3,12 @@ import type { Planned } from "../core/board/planned.ts";
 import type { Procedure } from "../core/method/procedure.ts";
 import { type Result, refused } from "../core/quantity/result.ts";
 import type { Command, RunRefusal } from "../core/run/command.ts";
+import { HLC_ZERO } from "../core/run/hlc.ts";
 import { stampDrafts } from "../core/run/stamp.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
 import type { Clock } from "./clock.ts";
 import {
-  highestHlc,
   logOf,
   notice,
   now,
@@ -24,12 +24,15 @@ import {
 } from "./state.ts";
 import { type Book, type Books, readBooks, removeFrom, writeTo } from "./storage/books.ts";
 import type { Database } from "./storage/database.ts";
+import { dropPending, keepPending, replayPending } from "./storage/pending.ts";
 import { appendEvents, readLog, readRun } from "./storage/run-log.ts";
 import { readSettings, type Settings, writeSettings } from "./storage/settings.ts";
 
 /** What the commands work with; handed over once, when the phone's storage is open. */
 export interface Desk {
   readonly db: Database;
+  /** Opens the database anew after the browser closed it. */
+  readonly reopen: () => Promise<Database>;
   readonly clock: Clock;
   readonly device: string;
   readonly newId: () => string;
@@ -63,6 +66,7 @@ export const why = (error: unknown): string =>
 /** Hands the commands what they work with, and reads everything that is stored. */
 export async function openDesk(opened: Desk): Promise<void> {
   desk = opened;
+  await replayPending(opened.db);
   await readEverything();
   // Fetched before it is wanted; a failure shows when it is.
   decisions().catch(() => undefined);
@@ -81,13 +85,25 @@ export async function readAgain(runId: string): Promise<void> {
   takeEvents(await readRun(atDesk().db, runId));
 }
 
+/** A connection that the browser closed is opened anew and the write tried once more. */
+async function writeOnOpen<Value>(write: (db: Database) => Promise<Value>): Promise<Value> {
+  try {
+    return await write(atDesk().db);
+  } catch (error) {
+    if (!(error instanceof DOMException) || error.name !== "InvalidStateError") throw error;
+    const before = atDesk();
+    desk = { ...before, db: await before.reopen() };
+    return write(desk.db);
+  }
+}
+
 /** Stores something; what the page says about it is true when it says it. */
 export async function store<Value>(
-  write: () => Promise<Value>,
+  write: (db: Database) => Promise<Value>,
 ): Promise<Result<Value, "not-saved">> {
   saving.value = { type: "saving" };
   try {
-    const value = await write();
+    const value = await writeOnOpen(write);
     saving.value = { type: "saved" };
     return { ok: true, value };
   } catch (error) {
@@ -111,7 +127,7 @@ export async function perform(
   runId: string,
   command: Command,
 ): Promise<Result<string, CommandRefusal>> {
-  const { db, clock, device, newId, announce } = atDesk();
+  const { clock, device, newId, announce } = atDesk();
   const part = await decisions().catch(() => undefined);
   if (part === undefined) return refused("part-missing");
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
@@ -124,11 +140,15 @@ export async function perform(
       device,
       act,
       now: clock.now(),
-      last: highestHlc(),
+      // Its own log alone: a clock that is far ahead in one batch must not drag the others along.
+      last: log.at(-1)?.hlc ?? HLC_ZERO,
       notBefore: log.at(-1)?.at ?? 0,
       newId,
     });
-    const written = await store(() => appendEvents(db, runId, log.length, events));
+    keepPending(events);
+    const written = await store((open) => appendEvents(open, runId, log.length, events));
+    // Stored, or the person was told that it is not.
+    dropPending(events);
     if (!written.ok) return written;
     if (written.value.ok) {
       takeEvents(events);
@@ -154,7 +174,7 @@ async function save<Name extends Book>(
   name: Name,
   records: Books[Name],
 ): Promise<Result<void, "not-saved">> {
-  const written = await store(() => writeTo(atDesk().db, name, records));
+  const written = await store((db) => writeTo(db, name, records));
   if (written.ok) {
     const shown: Signal<readonly { readonly id: string }[]> = SHOWN[name];
     const ids = new Set(records.map(({ id }) => id));
@@ -164,7 +184,7 @@ async function save<Name extends Book>(
 }
 
 async function drop(name: Book, id: string): Promise<Result<void, "not-saved">> {
-  const written = await store(() => removeFrom(atDesk().db, name, id));
+  const written = await store((db) => removeFrom(db, name, id));
   if (written.ok) {
     const shown: Signal<readonly { readonly id: string }[]> = SHOWN[name];
     shown.value = shown.value.filter((one) => one.id !== id);
@@ -192,7 +212,7 @@ export const dropPlanned = (id: string) => drop("planned", id);
 /** Saves what the house has chosen. */
 export async function saveSettings(change: Partial<Settings>): Promise<Result<void, "not-saved">> {
   const next = { ...settings.value, ...change };
-  const written = await store(() => writeSettings(atDesk().db, next));
+  const written = await store((db) => writeSettings(db, next));
   if (written.ok) settings.value = next;
   return written;
 }

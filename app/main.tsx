@@ -20,6 +20,8 @@ import { say } from "./words/say.ts";
 config({ jitless: true });
 
 const TICK = 1000;
+/** Longer than this it is said that something is wrong, ms. */
+const SLOW_TO_OPEN = 8000;
 const HOUR = 3_600_000;
 const CHANNEL = "second-pour";
 const TRY_AGAIN = 5000;
@@ -94,21 +96,30 @@ async function openStorage(clock: Clock): Promise<void> {
   const fail = (why: string) => {
     opening.value = { type: "failed", why };
   };
-  try {
-    const db = await openDatabase({
+  // Another window, or a phone that is busy, may keep it waiting: it goes on trying all the same.
+  const patience = clock.after(SLOW_TO_OPEN, () => {
+    if (opening.value.type === "opening") fail(say.places.slowToOpen);
+  });
+  const open = () =>
+    openDatabase({
       onSuperseded: () => fail(say.places.superseded),
-      onLost: () => fail(say.places.connectionLost),
+      // The next write opens it anew.
+      onLost: () => undefined,
     });
+  try {
+    const db = await open();
     const device = await deviceId(db, newId);
     const channel = new BroadcastChannel(CHANNEL);
     channel.addEventListener("message", (event) => {
       if (typeof event.data === "string") void readAgain(event.data);
     });
     const announce = (runId: string) => channel.postMessage(runId);
-    await openDesk({ db, clock, device, newId, announce });
+    await openDesk({ db, reopen: open, clock, device, newId, announce });
     opening.value = { type: "ready" };
   } catch (error) {
     fail(whyNot(error));
+  } finally {
+    patience();
   }
 }
 

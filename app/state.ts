@@ -3,7 +3,6 @@ import type { Planned } from "../core/board/planned.ts";
 import type { Procedure } from "../core/method/procedure.ts";
 import type { RunEvent } from "../core/run/event.ts";
 import { foldRun } from "../core/run/fold.ts";
-import { HLC_ZERO, type Hlc, laterHlc } from "../core/run/hlc.ts";
 import { mergeEvents } from "../core/run/order.ts";
 import { endingOf, type Run } from "../core/run/run.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
@@ -68,11 +67,6 @@ export const unread = signal(0);
 /** The address after the #, which place or thing is shown. */
 export const address = signal("");
 
-let highest: Hlc = HLC_ZERO;
-
-/** The highest logical clock stamp this phone has seen. */
-export const highestHlc = (): Hlc => highest;
-
 const folded = new WeakMap<readonly RunEvent[], Run | undefined>();
 
 /** The same log array is never folded twice. */
@@ -102,7 +96,6 @@ export function takeEvents(events: readonly RunEvent[]): void {
     const mine = events.filter((event) => event.runId === runId);
     next.set(runId, mergeEvents(next.get(runId) ?? [], mine));
   }
-  highest = events.reduce((top, event) => laterHlc(top, event.hlc), highest);
   logs.value = next;
 }
 

@@ -1,6 +1,7 @@
 import { effect } from "@preact/signals";
 import { openVisit, type Run } from "../core/run/run.ts";
 import { type ClockSample, clockJump } from "./alarm/clock-jump.ts";
+import { lastReading } from "./alarm/last-reading.ts";
 import { type SleepGap, sleepWatch } from "./alarm/sleep-gap.ts";
 import type { Clock } from "./clock.ts";
 import { perform, tell, thisDevice } from "./commands.ts";
@@ -41,13 +42,10 @@ async function noteSleep(gap: SleepGap): Promise<void> {
   if (waited.length > 0) tell((await clockWords()).slept(duration(gap.forMs)));
 }
 
-/** How far the clock is behind what this phone wrote last in a batch that is being made, ms. */
+/** How far the clock is behind what this phone read from it last in a batch that is being made, ms. */
 function behindBy(now: number): number {
-  const device = thisDevice();
-  const last = openRuns.value.map(
-    (run) => logOf(run.id).findLast((event) => event.device === device)?.at ?? 0,
-  );
-  return Math.max(0, ...last) - now;
+  const readings = openRuns.value.map((run) => lastReading(logOf(run.id), thisDevice()) ?? 0);
+  return Math.max(0, ...readings) - now;
 }
 
 /** Nothing can be seen of a clock that is moved while nobody looks, but that it went back. */

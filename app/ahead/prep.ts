@@ -35,7 +35,7 @@ export function limitsUntil(readyBy: number): Limits {
 }
 
 /** The prep list as somebody last saw it. */
-const seen = computed(() => ({
+export const seen = computed(() => ({
   placed: settings.value.seenPrep,
   readyBy: settings.value.seenReady,
 }));

@@ -2,17 +2,15 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { dairyOf } from "../../core/acid/milk.ts";
 import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
 import { DAIRY_KINDS, INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
-import { freshId, saveIngredient, tell } from "../commands.ts";
+import { dropIngredient, freshId, saveIngredient, tell } from "../commands.ts";
 import { errandOf } from "../errand.ts";
 import { cupboard } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
-import { HoldButton } from "../parts/hold-button.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
 import { SelectField } from "../parts/select-field.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
-import { ownIngredients } from "../state.ts";
 import { sayLater, sentence } from "../words/say-later.ts";
 import { DeclareForm, PriceForm } from "./ingredient/declare-form.tsx";
 import {
@@ -28,6 +26,7 @@ import {
 import { FiguresForm } from "./ingredient/figures-form.tsx";
 import type { FormProps } from "./ingredient/form.ts";
 import { readDraft } from "./ingredient/read-draft.ts";
+import { changedGeneric, specsWith, WayBack } from "./ingredient/way-back.tsx";
 import "./ingredient.css";
 
 const words = sayLater.ingredient;
@@ -79,57 +78,25 @@ function useActions({ id, stored, draft }: FormState) {
     if (keptDraft(id) === draft) dropDraft(id);
     goOn(id, ingredient.id);
   };
-  const restore = async (generic: Ingredient) => {
-    const written = await saveIngredient(generic);
+  /** What the app came with is back; what the house made itself is gone. */
+  const remove = async (one: Ingredient, generic: Ingredient | undefined) => {
+    const users = generic === undefined ? specsWith(one.id) : [];
+    if (users.length > 0) {
+      setRefusal(words.inUse(users.join(", ")));
+      return;
+    }
+    const written = await dropIngredient(one.id);
     setRefusal(written.ok ? undefined : sentence(written));
     if (!written.ok) return;
     dropDraft(id);
-    tell(words.restored(generic.name));
+    tell(generic === undefined ? words.removed(one.name) : words.restored(generic.name));
+    if (generic === undefined) location.replace(routes.cupboard);
   };
   const forget = () => {
     dropDraft(id);
     setTries(0);
   };
-  return { tries, refusal, save, restore, forget };
-}
-
-type Actions = ReturnType<typeof useActions>;
-
-/** Whether the house changed what the app came with. */
-function changedGeneric(id: string): Ingredient | undefined {
-  const generic = CUPBOARD.find((one) => one.id === id);
-  const own = ownIngredients.value.find((one) => one.id === id);
-  if (generic === undefined || own === undefined) return undefined;
-  return JSON.stringify(own) === JSON.stringify(generic) ? undefined : generic;
-}
-
-function WayBack({ id, changed, actions }: { id: string; changed: boolean; actions: Actions }) {
-  const generic = changedGeneric(id);
-  if (!changed && generic === undefined) return null;
-  const { hints } = sayLater.spec;
-  return (
-    <section class="ingredient-section">
-      {changed && (
-        <HoldButton
-          label={words.forget}
-          hints={hints}
-          tone="plain"
-          size="secondary"
-          onAct={actions.forget}
-        />
-      )}
-      {generic !== undefined && (
-        <HoldButton
-          label={words.backToGeneric}
-          detail={words.backDetail(generic.name)}
-          hints={hints}
-          tone="plain"
-          size="secondary"
-          onAct={() => void actions.restore(generic)}
-        />
-      )}
-    </section>
-  );
+  return { tries, refusal, save, remove, forget };
 }
 
 /** How the form stands against what is stored, in words. */
@@ -216,7 +183,7 @@ function Form({ id, stored, draft }: FormState) {
       <FiguresForm {...props} />
       <DeclareForm {...props} />
       <PriceForm {...props} />
-      <WayBack id={id} changed={changed && stored !== undefined} actions={actions} />
+      <WayBack stored={stored} changed={changed && stored !== undefined} actions={actions} />
       <SaveBar says={standing(stored, changed)} wrong={wrong}>
         {(stored === undefined || changed) && (
           <TapButton onAct={() => void actions.save()}>{words.save}</TapButton>

@@ -1,8 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { copyProcedure } from "../../core/method/edit-procedure.ts";
-import type { Procedure } from "../../core/method/procedure.ts";
+import { type Procedure, stepOf } from "../../core/method/procedure.ts";
 import { PROCEDURES } from "../../core/method/procedures.ts";
-import { dropProcedure, freshId, saveProcedure, tell } from "../commands.ts";
+import { dropProcedure, saveProcedure, tell } from "../commands.ts";
 import { Field } from "../parts/field.tsx";
 import { HoldButton } from "../parts/hold-button.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
@@ -10,6 +9,13 @@ import { SaveBar } from "../parts/save-bar.tsx";
 import { SelectField } from "../parts/select-field.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { usersOf } from "../procedure-book.ts";
+import {
+  copyIntoForm,
+  dropDraft,
+  keepDraft,
+  keptDraft,
+  type ProcedureDraft,
+} from "../procedure-drafts.ts";
 import { routes } from "../routes.ts";
 import { ownProcedures } from "../state.ts";
 import { decimals } from "../words/format.ts";
@@ -17,31 +23,18 @@ import { procedureName } from "../words/procedure-name.ts";
 import { say } from "../words/say.ts";
 import { sayLater, sentence } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
-import {
-  dropDraft,
-  keepDraft,
-  keptDraft,
-  type ProcedureDraft,
-  readDraft,
-} from "./procedure/draft.ts";
+import { nameOfStep, readDraft } from "./procedure/draft.ts";
 import { StepSum, Steps } from "./procedure/steps.tsx";
 import "./procedure.css";
 
 const words = sayLater.procedure;
 
-/** Puts a copy into a form of its own; nothing is stored before it is saved. */
-function copy(procedure: Procedure): void {
-  const id = freshId();
-  const name = sayLater.procedures.copyName(procedureName(procedure));
-  keepDraft(id, { procedure: copyProcedure(procedure, id, name), texts: {} });
-  location.hash = routes.procedure(id);
-}
-
 function Shipped({ procedure }: { readonly procedure: Procedure }) {
   return (
     <>
       <p>{words.shipped}</p>
-      <TapButton onAct={() => copy(procedure)}>{words.copyIt}</TapButton>
+      <TapButton onAct={() => copyIntoForm(procedure)}>{words.copyIt}</TapButton>
+      <h2>{words.steps}</h2>
       <ol class="procedure-steps">
         {procedure.steps.map((step, at) => (
           <li key={step.id} class="procedure-step">
@@ -105,7 +98,7 @@ function More({ draft, changed, actions }: FormProps & { changed: boolean; actio
   return (
     <section class="procedure-part">
       <h2>{words.more}</h2>
-      <TapButton onAct={() => copy(draft.procedure)}>{words.copyIt}</TapButton>
+      <TapButton onAct={() => copyIntoForm(draft.procedure)}>{words.copyIt}</TapButton>
       {changed && (
         <HoldButton
           label={words.forget}
@@ -145,7 +138,7 @@ function Head({ draft, edit, faults, insist }: HeadProps) {
         hint={words.perishableHint}
         choices={[
           { value: "", label: words.perishableNone },
-          ...procedure.steps.map((step) => ({ value: step.id, label: stepTitle(step) })),
+          ...procedure.steps.map((step) => ({ value: step.id, label: nameOfStep(step) })),
         ]}
         value={procedure.perishableFrom ?? ""}
         onChange={(from) =>
@@ -168,15 +161,17 @@ interface HeadProps {
 
 function Warnings({ draft }: { readonly draft: ProcedureDraft }) {
   const { warnings } = readDraft(draft, 1);
-  const title = (id: string) =>
-    stepTitle(draft.procedure.steps.find((step) => step.id === id) ?? { id });
+  const title = (id: string): string => nameOfStep(stepOf(draft.procedure, id));
   return (
     <>
-      {warnings.map((one) => (
-        <p key={one.warning} class="procedure-warning">
-          {words.warnings[one.warning]("step" in one ? title(one.step) : "")}
-        </p>
-      ))}
+      {warnings.map((one) => {
+        const step = "step" in one ? one.step : "";
+        return (
+          <p key={`${one.warning} ${step}`} class="procedure-warning">
+            {words.warnings[one.warning](step === "" ? "" : title(step))}
+          </p>
+        );
+      })}
     </>
   );
 }
@@ -194,14 +189,13 @@ function Form(props: FormProps) {
       form.current?.querySelector<HTMLElement>('[data-fault="true"]')?.scrollIntoView();
   }, [tries]);
   const changed = keptDraft(id) !== undefined;
-  const shown = tries > 0 ? faults : new Map<string, string>();
   const wrong = tries > 0 && faults.size > 0 ? words.faultCount(faults.size) : refusal;
   return (
     <div class="procedure-part" ref={form}>
       <Head draft={draft} edit={edit} faults={faults} insist={tries > 0} />
       <Warnings draft={draft} />
       <h2>{words.steps}</h2>
-      <Steps draft={draft} faults={shown} insist={tries > 0} edit={edit} />
+      <Steps draft={draft} faults={faults} insist={tries > 0} edit={edit} />
       <More {...props} changed={changed} actions={actions} />
       {stored !== undefined && !changed ? (
         <SaveBar says={words.saved(decimals(stored.version, 0))} wrong={refusal} />

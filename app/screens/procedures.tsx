@@ -2,7 +2,9 @@ import type { Procedure } from "../../core/method/procedure.ts";
 import { PROCEDURES } from "../../core/method/procedures.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
 import { LinkButton } from "../parts/link-button.tsx";
+import { TapButton } from "../parts/tap-button.tsx";
 import { usersOf } from "../procedure-book.ts";
+import { copyIntoForm } from "../procedure-drafts.ts";
 import { routes } from "../routes.ts";
 import { ownProcedures } from "../state.ts";
 import { duration } from "../words/format.ts";
@@ -14,13 +16,18 @@ const words = sayLater.procedures;
 /** @source as the schedule: judgement */
 const HANDS_ON = 5 * 60_000;
 
-/** How long it takes when all goes well, ms: a tasted wait to its hard stop. */
-function usualLength(procedure: Procedure): number {
-  return usualPath(procedure).reduce(
+/** Its steps, and how long it takes when all goes well: a tasted wait to its hard stop. */
+function sumOf(procedure: Procedure): string {
+  const path = usualPath(procedure);
+  const length = path.reduce(
     (sum, { longestFor, waitFor, handsFor }) =>
       sum + (longestFor ?? waitFor ?? handsFor ?? HANDS_ON),
     0,
   );
+  // A wait that ends on what is seen is known only until somebody first looks.
+  const open = path.some((step) => step.kind === "watched-wait" && step.longestFor === undefined);
+  const say = open ? words.sumAtLeast : words.sum;
+  return say(procedure.steps.length, duration(length));
 }
 
 function Entry({ procedure }: { readonly procedure: Procedure }) {
@@ -29,11 +36,16 @@ function Entry({ procedure }: { readonly procedure: Procedure }) {
   return (
     <li class="procedure-entry">
       <h3>{name}</h3>
-      <p>{words.sum(procedure.steps.length, duration(usualLength(procedure)))}</p>
+      <p>{sumOf(procedure)}</p>
       {users.length > 0 && <p class="procedure-sum">{words.usedBy(users.join(", "))}</p>}
-      <LinkButton href={routes.procedure(procedure.id)} name={words.open(name)}>
-        {words.openIt}
-      </LinkButton>
+      <div class="procedure-acts">
+        <LinkButton href={routes.procedure(procedure.id)} name={words.open(name)}>
+          {words.openIt}
+        </LinkButton>
+        <TapButton name={words.copyOf(name)} onAct={() => copyIntoForm(procedure)}>
+          {words.copy}
+        </TapButton>
+      </div>
     </li>
   );
 }

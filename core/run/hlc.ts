@@ -34,6 +34,3 @@ export function nextHlc(last: Hlc, wall: number): Hlc {
  * compareHlc({ ms: 5, n: 0 }, { ms: 5, n: 2 }) // => -2
  */
 export const compareHlc = (a: Hlc, b: Hlc): number => a.ms - b.ms || a.n - b.n;
-
-/** The higher of two stamps. */
-export const laterHlc = (a: Hlc, b: Hlc): Hlc => (compareHlc(a, b) >= 0 ? a : b);

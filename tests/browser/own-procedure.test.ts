@@ -1,5 +1,7 @@
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { sentence } from "../../app/words/say-later.ts";
+import { LONG_INFUSION } from "../../core/method/infusions.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
 import { SIZES } from "../support/browser.ts";
@@ -183,7 +185,7 @@ test("a spec is made by it, and its run walks the step that was added, offline t
   await page.getByRole("heading", { name: "Cold?", exact: true }).waitFor();
   await page.getByText("Read it in the middle of the jar.").waitFor();
   await look("own-reading");
-  await hands.tap(tapOf(page, said.run.typeAmount));
+  await hands.tap(tapOf(page, said.run.typeFigure));
   for (const key of ["1", "8"]) await hands.tap(tapOf(page, key));
   await hands.tap(tapOf(page, said.run.belowName));
   await look("own-reading-pad");
@@ -213,4 +215,42 @@ test("one that a spec asks for is not removed; its batch keeps its own copy", as
   await hands.hold(holdOf(page, words.removeAll));
   await page.getByText(words.removed(COPY)).waitFor();
   expect(foldRun(await storedLog(page))?.procedure.name).toBe(COPY);
+});
+
+test("a spec whose procedure is gone says so, in its form and in its plan", async () => {
+  const { page, hands } = bar;
+  const lost = { ...demoSpec("Smoked Barley"), id: "lost", procedure: { id: "gone", times: {} } };
+  await putOn(page, "specs", [lost]);
+  await page.reload();
+  await goTo(page, routes.spec("lost"));
+  await page.getByText(said.spec.making.gone).waitFor();
+  await goTo(page, routes.plan("lost"));
+  await page.getByText(said.plan.noProcedure).first().waitFor();
+  await goTo(page, routes.procedures);
+  await hands.tap(tapOf(page, said.procedures.copyOf("Saline")));
+  await page.getByRole("heading", { name: said.procedures.copyName("Saline") }).waitFor();
+});
+
+test("a procedure without an end, as a file may bring one, is not begun", async () => {
+  const { page, hands } = bar;
+  const [first] = LONG_INFUSION.steps;
+  const steps = LONG_INFUSION.steps.map((step) =>
+    step.id === "label" ? { ...step, next: first?.id ?? "" } : step,
+  );
+  await putOn(page, "procedures", [{ ...LONG_INFUSION, id: "round", name: "Round", steps }]);
+  const spec = {
+    ...demoSpec("Smoked Barley"),
+    id: "rounds",
+    procedure: { id: "round", times: {} },
+  };
+  await putOn(page, "specs", [spec]);
+  await page.reload();
+  const before = (await storedLog(page)).length;
+  await goTo(page, routes.plan("rounds"));
+  await hands.holdTruly(holdOf(page, said.plan.start));
+  await page
+    .getByText(sentence({ refusal: "procedure-without-end", about: {} }))
+    .first()
+    .waitFor();
+  expect((await storedLog(page)).length).toBe(before);
 });

@@ -50,6 +50,8 @@ async function openResting(prepare?: () => void) {
   return bar;
 }
 
+const check = (page: Page) => page.getByRole("link", { name: said.alarm.checkSound, exact: true });
+
 type Code = keyof typeof said.alarm.status;
 const untilSays = (page: Page, code: Code) =>
   page.locator(".status-line").getByText(said.alarm.status[code], { exact: true }).waitFor();
@@ -84,12 +86,53 @@ test("untouched, touched, sound checked, and twelve hours later: it says what ho
   await untilSays(page, "phone-clock");
   await hands.touch([{ x: 180, y: 30 }], 80);
   await untilSays(page, "rings-here-and-phone-clock");
+  expect(await check(page).count()).toBe(0);
   // The phone's clock was set for the first deadline only, and the sound check has aged.
   await pass(page, HOUR);
   await hands.hold(holdOf(page, said.alarm.heard));
   await untilSays(page, "rings-here");
   await pass(page, 12 * HOUR);
   await untilSays(page, "sound-check-old");
+});
+
+test("a batch is being made and nobody has heard this phone: one line leads to the check and back", async () => {
+  bar = await openResting(keepsAwake);
+  const { page, hands } = bar;
+  await page.goto(page.url().replace(/#.*$/u, routes.bench));
+  await page.locator(".bench-row").waitFor();
+  await hands.tap(check(page));
+  await hands.tap(tapOf(page, said.kit.sound.play));
+  await page.getByText(said.kit.sound.ask).waitFor();
+  await hands.tap(tapOf(page, said.kit.sound.yes));
+  await hands.tap(page.getByRole("link", { name: said.kit.sound.back }));
+  await page.locator(".bench-row").waitFor();
+  await untilSays(page, "rings-here");
+  expect(await check(page).count()).toBe(0);
+  // It counts for one shift, and is never in the way of the work.
+  await pass(page, 12 * HOUR + HOUR / 2);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await untilStep(page, "curdle");
+  await check(page).waitFor();
+  await hands.hold(holdOf(page, said.run.done.curdle ?? ""));
+  await untilStep(page, "wet-filter");
+});
+
+test("the part that rings cannot be fetched: it says that nothing rings, until it can", async () => {
+  bar = await startAfresh(bar);
+  const { page, phone } = bar;
+  await putLog(bar, resting.events, routes.bench, resting.since);
+  // Past the worker, as on a first visit whose signal is gone before all is there.
+  const session = await phone.context.newCDPSession(page);
+  await session.send("Network.enable");
+  await session.send("Network.setBypassServiceWorker", { bypass: true });
+  await session.send("Network.setCacheDisabled", { cacheDisabled: true });
+  await page.route("**/assets/bell-*.js", (route) => route.abort());
+  await page.reload();
+  await untilSays(page, "no-bell");
+  await page.unroute("**/assets/bell-*.js");
+  await pass(page, 6000);
+  await untilSays(page, "sound-blocked");
+  await session.detach();
 });
 
 test("the phone refuses to keep its screen on: it says that it may ring late", async () => {

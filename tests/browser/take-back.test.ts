@@ -1,10 +1,13 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { refusals } from "../../app/words/en/refusals.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
+import { handsOn } from "../support/hands.ts";
 import { said } from "../support/said.ts";
 import {
   holdOf,
+  MINUTE,
   OPENS,
   openBar,
   pass,
@@ -67,6 +70,58 @@ test("within 8 s a step is taken back from the foot of the screen, and its readi
   ]);
   await page.reload();
   await untilStep(page, "yield");
+});
+
+/** From now on nothing more fits on the phone. */
+const fillPhone = () =>
+  bar.page.evaluate(() => {
+    IDBObjectStore.prototype.put = IDBObjectStore.prototype.add = () => {
+      throw new DOMException("the phone is full", "QuotaExceededError");
+    };
+  });
+
+test("a taking back that is refused is said in a sentence, and the step stands", async () => {
+  const { page, hands } = bar;
+  await openAt("pour");
+  await finishPlain(bar, "pour");
+  await untilStep(page, "curdle");
+  await notice().filter({ hasText: said.run.saved }).waitFor();
+  // The same act is taken back in another window first.
+  const other = await bar.phone.context.newPage();
+  await other.goto(page.url());
+  await untilStep(other, "curdle");
+  const otherHands = await handsOn(other);
+  await otherHands.tap(tapOf(other, said.run.more));
+  await otherHands.tap(tapOf(other, said.run.undoLast));
+  await untilStep(other, "pour");
+  await other.close();
+  await untilStep(page, "pour");
+  const log = await storedLog(page);
+  await hands.tap(tapOf(page, said.places.undo));
+  const sentence = refusals["nothing-to-undo"]?.({}) ?? "";
+  await notice().filter({ hasText: sentence }).waitFor();
+  expect(await storedLog(page)).toEqual(log);
+  expect(await standsAt()).toBe("pour#1");
+});
+
+test("what is not saved is said above what rings, too", async () => {
+  const { page, hands } = bar;
+  const before = await openAt("curdle");
+  await fillPhone();
+  await pass(page, 70 * MINUTE);
+  const heard = holdOf(page, said.alarm.heard);
+  await heard.waitFor();
+  await hands.hold(heard);
+  const line = page.locator(".alarm-sheet-unsaved");
+  await line.waitFor();
+  expect(await line.textContent()).toContain("NOT SAVED");
+  const seen = await line.evaluate((one) => {
+    const { x, y, width, height } = one.getBoundingClientRect();
+    return document.elementFromPoint(x + width / 2, y + height / 2) === one && y >= 0;
+  });
+  expect(seen).toBe(true);
+  expect(await storedLog(page)).toEqual(before);
+  expect(await heard.count()).toBe(1);
 });
 
 test("after 8 s the offer is gone, and More still takes the step back", async () => {

@@ -73,3 +73,34 @@ export const sticksOut = (page: Page): Promise<string[]> =>
     const wide = document.documentElement.scrollWidth > innerWidth ? ["the whole page"] : [];
     return [...wide, ...out.map((one) => one.outerHTML.slice(0, 120))];
   });
+
+/** Words that are cut off by the box they stand in. */
+export const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const cuts = (one: Element): boolean => {
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const wide = overflowX !== "visible" && overflowX !== "auto" && overflowX !== "scroll";
+      const high = overflowY !== "visible" && overflowY !== "auto" && overflowY !== "scroll";
+      // A figure's line is lower than its letters: what hangs out of that is no loss.
+      const line = Number.parseFloat(getComputedStyle(one).fontSize) / 4;
+      return (
+        (wide && one.scrollWidth > one.clientWidth + 1) ||
+        (high && one.scrollHeight > one.clientHeight + line)
+      );
+    };
+    return [...document.querySelectorAll("#app *:not(svg, svg *)")]
+      .filter((one) => one.checkVisibility() && one.textContent?.trim() !== "")
+      .filter((one) => one.closest(".visually-hidden") === null && cuts(one))
+      .map((one) => one.outerHTML.slice(0, 160));
+  });
+
+/** What moves on the page now. */
+export const moving = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    document
+      .getAnimations()
+      .filter(
+        (one) => one.playState === "running" && one.effect?.getComputedTiming().progress !== 1,
+      )
+      .map((one) => (one instanceof CSSAnimation ? one.animationName : "a transition")),
+  );

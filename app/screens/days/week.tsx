@@ -25,8 +25,12 @@ function workOf(span: Span): readonly PlacedStep[] {
     .toSorted((a, b) => a.startAt - b.startAt);
 }
 
+/** By when batches were asked to be ready; one that was promised to nobody is not among them. */
+const promised = () =>
+  Object.entries(prep.value.promised).map(([id, readyBy]) => ({ id, readyBy }));
+
 /** Batches that have to be ready on a day. */
-const readyOn = (span: Span) => prep.value.jobs.filter(({ readyBy }) => within(readyBy, span));
+const readyOn = (span: Span) => promised().filter(({ readyBy }) => within(readyBy, span));
 
 /** Consecutive steps of one batch stand together. */
 function grouped(work: readonly PlacedStep[]): readonly (readonly PlacedStep[])[] {
@@ -114,7 +118,7 @@ function DayOf({ span, first }: DayProps & { readonly first: boolean }) {
 export function Week() {
   const spans = localDays(minute.value, WEEK, phoneZone(), localOf);
   const last = spans.at(-1)?.to ?? 0;
-  const beyond = prep.value.jobs.filter(({ readyBy }) => readyBy >= last);
+  const beyond = promised().filter(({ readyBy }) => readyBy >= last);
   const busy = spans.find((span) => workOf(span).length > 0) ?? spans[0];
   return (
     <section class="days-week">

@@ -6,7 +6,7 @@ import { prepDay } from "../../../core/board/schedule/prep-day.ts";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { MomentFields, useMoment } from "../../ahead/moment.tsx";
-import { dayOf, limitsUntil, minute, waiting } from "../../ahead/prep.ts";
+import { dayOf, limitsUntil, minute, seen, waiting } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
 import { freshId, savePlanned, tell } from "../../commands.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
@@ -126,7 +126,7 @@ function Answer(props: ReadyProps & { readonly at: number }) {
   // Worked out with everything that is on the list already.
   const found = useMemo(() => {
     const limits = limitsUntil(props.at);
-    return prepDay(openRuns.value, [...waiting.value, ...some], limits, minute.value);
+    return prepDay(openRuns.value, [...waiting.value, ...some], limits, minute.value, seen.value);
   }, [candidate, take, minute.value]);
   if (candidate === undefined) return <p>{sayLater.plan.noProcedure}</p>;
   const { batch, parts } = candidate;

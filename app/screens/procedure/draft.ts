@@ -2,7 +2,7 @@ import { checkProcedure, type ProcedureWarning } from "../../../core/method/chec
 import { changeStep } from "../../../core/method/edit-procedure.ts";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
-import { draftBook } from "../../drafts.ts";
+import type { ProcedureDraft } from "../../procedure-drafts.ts";
 import { typedLength } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -10,13 +10,6 @@ import { stepTitle } from "../../words/step-title.ts";
 
 /** Fields of a step that hold a length of time. */
 export type TimeName = "waitFor" | "askEvery" | "longestFor" | "handsFor";
-
-/** A procedure as the form holds it: what was typed for its times stands beside it. */
-export interface ProcedureDraft {
-  readonly procedure: Procedure;
-  /** As typed, by `step/field`; where nothing was typed the procedure's own stands. */
-  readonly texts: Readonly<Record<string, string>>;
-}
 
 /** A form that was read. */
 export interface ReadProcedure {
@@ -26,8 +19,6 @@ export interface ReadProcedure {
   readonly faults: ReadonlyMap<string, string>;
   readonly warnings: readonly ProcedureWarning[];
 }
-
-export const { keptDraft, keepDraft, dropDraft } = draftBook<ProcedureDraft>();
 
 /** Whether the catalogue has a word for a step, so that it needs none of its own. */
 export const hasWord = (id: string): boolean => say.work.verbs[id] !== undefined;

@@ -1,5 +1,5 @@
 import type { Step } from "../../../core/method/procedure.ts";
-import type { ProcedureDraft } from "./draft.ts";
+import type { ProcedureDraft } from "../../procedure-drafts.ts";
 
 /** What every part of a step's form is handed. */
 export interface StepFormProps {

@@ -11,10 +11,11 @@ import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
+import type { ProcedureDraft } from "../../procedure-drafts.ts";
 import { duration } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { nameOfStep, type ProcedureDraft } from "./draft.ts";
+import { nameOfStep } from "./draft.ts";
 import { StepForm } from "./step-form.tsx";
 
 const words = sayLater.procedure;
@@ -144,8 +145,10 @@ function Remove({ step, draft, edit, onOpen }: OneProps) {
 function OneStep(props: OneProps) {
   const { step, at, open, draft, faults, insist, edit } = props;
   const name = nameOfStep(step);
-  const mine = [...faults].filter(([key]) => key.startsWith(`${step.id}/`));
-  const whole = faults.get(`${step.id}/`);
+  // Before saving is tried, each field speaks for itself once it was left.
+  const told = insist ? [...faults] : [];
+  const mine = told.filter(([key]) => key.startsWith(`${step.id}/`));
+  const whole = insist ? faults.get(`${step.id}/`) : undefined;
   return (
     <li class="procedure-step" data-fault={mine.length > 0}>
       <h3>{words.at(at + 1, name)}</h3>

@@ -45,6 +45,9 @@ const scaleFor = (
   },
 });
 
+/** Read off an instrument, it is a figure; out of a jug, an amount. */
+const isAmount = (needs: Measured): boolean => needs !== "brix" && needs !== "temperature";
+
 function shown(needs: Measured, value: number): string {
   switch (needs) {
     case "brix":
@@ -91,7 +94,7 @@ export function MeasureWork({ run, visit }: WorkProps) {
       <div class="run-actions">
         {planned === undefined ? (
           <TapButton size="primary" onAct={() => setPad(true)}>
-            {sayLater.run.typeAmount}
+            {isAmount(needs) ? sayLater.run.typeAmount : sayLater.run.typeFigure}
           </TapButton>
         ) : (
           <>

@@ -9,6 +9,8 @@ export const procedures = {
   ownNone: "None yet. Copy one of those below and make it yours.",
   shipped: "Every house has",
   sum: (steps: number, length: string) => `${plural(steps, "step", "steps")}, about ${length}`,
+  sumAtLeast: (steps: number, length: string) =>
+    `${plural(steps, "step", "steps")}, ${length} at least`,
   usedBy: (names: string) => `Used by ${names}`,
   open: (name: string) => `Open ${name}`,
   openIt: "Open",

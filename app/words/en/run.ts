@@ -63,6 +63,7 @@ export const run = {
   asPlanned: (amount: string) => `${amount} is in`,
   otherAmount: "Another amount",
   typeAmount: "Type the amount",
+  typeFigure: "Type the figure",
   backToStep: "Back to the step",
   outcomes: {
     clear: "It is clear",

@@ -14,8 +14,6 @@ export const CALENDAR_TYPE = "text/calendar; charset=utf-8";
  *
  * @param runId - any text
  * @param visit - any text, such as "curdle#1"
- * @example
- * dueFileOf("run-1", "curdle#1") // => "due/run-1/curdle-1.ics"
  */
 export const dueFileOf = (runId: string, visit: string): string =>
   `${FOLDER}${encodeURIComponent(runId)}/${encodeURIComponent(visit.replace("#", "-"))}${ENDING}`;
@@ -25,8 +23,6 @@ export const dueFileOf = (runId: string, visit: string): string =>
  *
  * @param pathname - of the address
  * @param scope - the path that the app lies under, with a closing slash
- * @example
- * isDueFile("/bar/due/run-1/curdle-1.ics", "/bar/") // => true
  */
 export const isDueFile = (pathname: string, scope: string): boolean =>
   pathname.startsWith(`${scope}${FOLDER}`) && pathname.endsWith(ENDING);

@@ -28,7 +28,8 @@ export interface DayPlan {
   readonly placed: readonly PlacedStep[];
   /**
    * The latest start of what is next to do, by job; none where all has begun. No job can start
-   * later than this unless another starts earlier.
+   * later than this unless another starts earlier; in a day planned anew, unless work that was
+   * announced is moved.
    */
   readonly latestStart: readonly { readonly job: string; readonly startAt: number }[];
   /** When somebody must be there, from now on. */

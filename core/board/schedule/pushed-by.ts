@@ -76,12 +76,9 @@ function pushes(change: Change, pusher: Task, task: Task): boolean {
   return Math.abs(pusher.index - task.index) === 1 && isTornFrom(change, pusher, task);
 }
 
-/** Began or ended otherwise than planned. */
-function isReality({ before, after, now }: Change, task: Task): boolean {
-  const [was, is] = [before[task.index], after[task.index]];
-  if (was === undefined || is === undefined || !task.pinned || is.startAt > now) return false;
-  return Math.abs(is.endAt - was.endAt) >= MINUTE;
-}
+/** Has begun: where that went as planned it pushes nothing. */
+const isReality = ({ before, now }: Change, task: Task): boolean =>
+  task.pinned && task.low <= now && before[task.index] !== undefined;
 
 /** Is next in its batch, should have begun and has not. */
 const isOverdue = ({ network, before, now }: Change, task: Task): boolean =>

@@ -54,10 +54,9 @@ const worst = (of: readonly ByJob[]): ByJob | undefined =>
   of.toSorted((a, b) => b.byMs - a.byMs)[0];
 const total = (of: readonly ByJob[]): number => of.reduce((sum, { byMs }) => sum + byMs, 0);
 
-/** As late in all as the least of it, or less, and nothing else given way. */
-function asGood(plan: DayPlan | undefined, least: DayPlan): plan is DayPlan {
-  return plan !== undefined && plan.stood.length === 0 && total(plan.late) <= total(least.late);
-}
+/** As late in all as the least of it, or less. */
+const asGood = (plan: DayPlan | undefined, least: DayPlan): plan is DayPlan =>
+  plan !== undefined && total(plan.late) <= total(least.late);
 
 /** A plan with the same bounds given way, as far as it can be where it was announced. */
 function withinLeast(day: Day, least: DayPlan, announced: readonly PlacedStep[]): DayPlan {
@@ -107,6 +106,6 @@ export function replanDay(what: ToReplan): Replan {
     planKeeping({ jobs: some, limits, now }, announced),
   );
   const { placed } = plan.ok ? plan : plan.least;
-  const moved = movedSteps(before?.placed ?? [], placed, now, { jobs, limits, now });
+  const moved = movedSteps(before?.placed ?? [], placed, { jobs, limits, now });
   return { jobs, plan, moved };
 }

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import type { ProcedureDraft } from "../../../app/procedure-drafts.ts";
 import {
   askAtText,
   nameOfStep,
-  type ProcedureDraft,
   readDraft,
   timeText,
 } from "../../../app/screens/procedure/draft.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { compareHlc, HLC_ZERO, type Hlc, laterHlc, nextHlc } from "../../../core/run/hlc.ts";
+import { compareHlc, HLC_ZERO, type Hlc, nextHlc } from "../../../core/run/hlc.ts";
 
 // Send rule of Kulkarni and others, "Logical Physical Clocks" (2014), figure 5, from memory.
 test.each<[string, Hlc, number, Hlc]>([
@@ -29,7 +29,7 @@ test("property: stamps rise whatever the wall clock does, and never fall behind 
   );
 });
 
-test("property: stamps are in one order, and the later of two is one of them", () => {
+test("property: stamps are in one order", () => {
   fc.assert(
     fc.property(hlc, hlc, hlc, (a, b, c) => {
       expect(Math.sign(compareHlc(a, b))).toBe(0 - Math.sign(compareHlc(b, a)));
@@ -37,10 +37,6 @@ test("property: stamps are in one order, and the later of two is one of them", (
         expect(compareHlc(a, c)).toBeLessThanOrEqual(0);
       }
       expect(compareHlc(a, b) === 0).toBe(a.ms === b.ms && a.n === b.n);
-      const later = laterHlc(a, b);
-      expect([a, b]).toContain(later);
-      expect(compareHlc(later, a)).toBeGreaterThanOrEqual(0);
-      expect(compareHlc(later, b)).toBeGreaterThanOrEqual(0);
     }),
   );
 });

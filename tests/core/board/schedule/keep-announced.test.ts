@@ -101,3 +101,13 @@ test("on a day that does not fit one job is late, and only what is in its way mo
   });
   expect(keepThoughLate(day(jobs, 10), announced, 39)).toBeUndefined();
 });
+
+test("of one job as much stays as can, and the rest is as late as that allows", () => {
+  const away = { ...limits(), taken: [{ ...use("person", 1), from: at(30), to: at(60) }] };
+  const batch = job("a", 300, [hands("build", 20), hands("bottle", 20)]);
+  const announced = [told("a", "build", 30, 50), told("a", "bottle", 200, 220)];
+  expect(starts(keepAnnounced(day([batch], 0, away), announced))).toEqual({
+    "a build": 180,
+    "a bottle": 200,
+  });
+});

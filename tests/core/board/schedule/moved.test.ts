@@ -1,10 +1,9 @@
 import { expect, test } from "vitest";
 import type { PlacedStep } from "../../../../core/board/schedule/day-plan.ts";
 import { movedSteps } from "../../../../core/board/schedule/moved.ts";
+import { at, hands, job, limits, use, wait } from "./small-days.ts";
 
-const MINUTE = 60_000;
-const NOW = 1_764_000_000_000;
-const at = (minutes: number): number => NOW + minutes * MINUTE;
+const NOW = 100;
 const placed = (job: string, step: string, from: number, to: number): PlacedStep => ({
   job,
   step,
@@ -12,87 +11,62 @@ const placed = (job: string, step: string, from: number, to: number): PlacedStep
   endAt: at(to),
 });
 
+/** A wash that drips until `through`, and another batch that is to have a stand. */
+const day = (through: number, stands: number) => ({
+  jobs: [
+    job("wash", 900, [
+      wait("slow-drip", through - 40, { fixedStart: at(40), uses: [use("stand", 1)] }),
+      hands("yield", 5),
+    ]),
+    job("other", 900, [hands("wet-filter", 5, { uses: [use("stand", 1)] })]),
+  ],
+  limits: limits({ stand: stands }),
+  now: at(NOW),
+});
+
 const BEFORE = [
-  placed("wash", "slow-drip", -60, 120),
-  placed("wash", "yield", 120, 125),
-  placed("other", "wet-filter", 130, 135),
+  placed("wash", "slow-drip", 40, 220),
+  placed("wash", "yield", 220, 225),
+  placed("other", "wet-filter", 230, 235),
+];
+const SLOW = [
+  placed("wash", "slow-drip", 40, 340),
+  placed("wash", "yield", 340, 345),
+  placed("other", "wet-filter", 345, 350),
 ];
 
 test("a drip that goes on longer pushes its own yield and the next batch's filter, and is named", () => {
-  const after = [
-    placed("wash", "slow-drip", -60, 240),
-    placed("wash", "yield", 240, 245),
-    placed("other", "wet-filter", 245, 250),
-  ];
   const because = { job: "wash", step: "slow-drip" };
-  expect(movedSteps(BEFORE, after, NOW)).toEqual([
-    { job: "wash", step: "yield", byMs: 120 * MINUTE, startAt: at(240), because },
-    { job: "other", step: "wet-filter", byMs: 115 * MINUTE, startAt: at(245), because },
+  expect(movedSteps(BEFORE, SLOW, day(340, 1))).toEqual([
+    { job: "wash", step: "yield", byMs: at(120), startAt: at(340), because },
+    { job: "other", step: "wet-filter", byMs: at(115), startAt: at(345), because },
   ]);
-});
-
-test("what has begun moves no more, a minute is nothing, what is new has not moved", () => {
-  const after = [
-    placed("wash", "slow-drip", -59, 120),
-    { ...placed("wash", "yield", 120, 125), startAt: at(120) + MINUTE - 1 },
-    placed("new", "build", 10, 20),
-  ];
-  expect(movedSteps(BEFORE, after, NOW)).toEqual([]);
 });
 
 test("a move whose cause is not known is told without one", () => {
-  const after = [...BEFORE.slice(0, 2), placed("other", "wet-filter", 100, 105)];
-  expect(movedSteps(BEFORE, after, NOW)).toEqual([
-    { job: "other", step: "wet-filter", byMs: -30 * MINUTE, startAt: at(100) },
+  // There is another stand: the drip was not in the way.
+  const [, other] = movedSteps(BEFORE, SLOW, day(340, 2));
+  expect(other).toEqual({ job: "other", step: "wet-filter", byMs: at(115), startAt: at(345) });
+});
+
+test("the largest move comes first, be it later or sooner", () => {
+  const after = [
+    placed("wash", "slow-drip", 40, 230),
+    placed("wash", "yield", 230, 235),
+    placed("other", "wet-filter", 110, 115),
+  ];
+  const moves = movedSteps(BEFORE, after, day(230, 2)).map(({ step, byMs }) => [step, byMs]);
+  expect(moves).toEqual([
+    ["wet-filter", at(-120)],
+    ["yield", at(10)],
   ]);
 });
 
-test("a batch's own wait is its cause before that of another batch", () => {
-  const before = [
-    placed("a", "rest", -10, 50),
-    placed("b", "rest", -10, 50),
-    placed("b", "pour", 50, 55),
-  ];
+test("what has begun moves no more, under a minute is nothing, what is new has not moved", () => {
   const after = [
-    placed("a", "rest", -10, 500),
-    placed("b", "rest", -10, 60),
-    placed("b", "pour", 60, 65),
+    placed("wash", "slow-drip", 41, 220),
+    { ...placed("wash", "yield", 220, 225), startAt: at(221) - 1 },
+    placed("new", "build", 110, 120),
   ];
-  expect(movedSteps(before, after, NOW)[0]?.because).toEqual({ job: "b", step: "rest" });
-});
-
-test("with the day at hand a step of another batch is the cause only where it was in the way", () => {
-  const step = { kind: "hands-on", forMs: 5 * MINUTE, uses: [] } as const;
-  const stand = [{ resource: "stand", amount: 1 }];
-  const drip = { id: "slow-drip", kind: "wait", forMs: 300 * MINUTE, uses: stand } as const;
-  const jobs = [
-    {
-      id: "wash",
-      name: "wash",
-      readyBy: at(500),
-      steps: [
-        { ...drip, fixedStart: at(-60) },
-        { ...step, id: "yield" },
-      ],
-    },
-    {
-      id: "other",
-      name: "other",
-      readyBy: at(500),
-      steps: [{ ...step, id: "wet-filter", uses: stand }],
-    },
-  ];
-  const after = [
-    placed("wash", "slow-drip", -60, 240),
-    placed("wash", "yield", 240, 245),
-    placed("other", "wet-filter", 245, 250),
-  ];
-  const because = (stands: number) =>
-    movedSteps(BEFORE, after, NOW, {
-      jobs,
-      limits: { capacity: { stand: stands } },
-      now: NOW,
-    }).map((one) => one.because?.step);
-  expect(because(1)).toEqual(["slow-drip", "slow-drip"]);
-  expect(because(2)).toEqual(["slow-drip", undefined]);
+  expect(movedSteps(BEFORE, after, day(220, 1))).toEqual([]);
 });

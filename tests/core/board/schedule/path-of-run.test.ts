@@ -82,3 +82,11 @@ test("a run that is rescued goes on from where it is", () => {
 test("an ended run goes nowhere", () => {
   expect(pathOfRun(runAt("finished"))).toEqual([]);
 });
+
+test("a way that another phone began and nobody walked on is no part of it", () => {
+  const run = runAt("slow-drip");
+  const stray = { key: "rescue#1", step: "rescue", startedAt: START + 100 * MINUTE };
+  const at = run.visits.length - 1;
+  const both = { ...run, visits: run.visits.toSpliced(at, 0, stray) };
+  expect(ids(both)).toEqual(ids(run));
+});

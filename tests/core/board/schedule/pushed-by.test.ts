@@ -13,7 +13,7 @@ const placed = (times: Times): readonly PlacedStep[] =>
     return { job, step, startAt: at(from), endAt: at(to) };
   });
 
-/** Causes by "job step", of all that is elsewhere than before. */
+/** Causes by "job step", of all that is still to begin and is elsewhere than before. */
 function causes(
   jobs: readonly Job[],
   before: Times,
@@ -21,7 +21,9 @@ function causes(
   now: number,
   within: Limits = limits(),
 ): Readonly<Record<string, string>> {
-  const moved = Object.keys(after).filter((name) => before[name]?.[0] !== after[name]?.[0]);
+  const moved = Object.entries(after)
+    .filter(([name, [from]]) => from > now && before[name]?.[0] !== from)
+    .map(([name]) => name);
   const key = (name: string): string => stepKey(...split(name));
   const found = pushedBy(
     { jobs, limits: within, now: at(now) },
@@ -84,6 +86,48 @@ test("and whatever else was to have its stand, with all that follows there", () 
   });
   // With a second stand nothing was in its way: why it moved cannot be told.
   expect(causes(jobs, before, after, 30, limits({ stand: 2 }))).toEqual({});
+  // Nor is its own stand in its way, where it has it now.
+  const little = {
+    ...before,
+    "a drip": [0, 90],
+    "b filter": [80, 90],
+    "b drip": [90, 190],
+  } as const;
+  expect(causes(jobs, before, little, 30, limits({ stand: 2 }))).toEqual({});
+});
+
+test("what held its stand before was not in the way", () => {
+  const jobs = [drip("a", 110, []), drip("c", 90, []), filtered];
+  const before = {
+    "a drip": [0, 100],
+    "c drip": [0, 40],
+    "b filter": [50, 60],
+    "b drip": [60, 160],
+    "b bottle": [160, 180],
+  } as const;
+  const after = {
+    "a drip": [0, 110],
+    "c drip": [0, 90],
+    "b filter": [90, 100],
+    "b drip": [100, 200],
+    "b bottle": [200, 220],
+  } as const;
+  expect(causes(jobs, before, after, 30, limits({ stand: 2 }))["b filter"]).toBe("c drip");
+});
+
+test("of one batch what goes on is the cause, not what is over", () => {
+  const late = job(
+    "a",
+    1000,
+    [hands("filter", 12, { fixedStart: at(0) }), wait("drip", 78, { fixedStart: at(12) })],
+    [{ ...use("stand", 1), fromStep: "filter", toStep: "drip" }],
+  );
+  const before = { "a filter": [0, 10], "a drip": [10, 60], "b filter": [60, 70] } as const;
+  const after = { "a filter": [0, 12], "a drip": [12, 90], "b filter": [90, 100] } as const;
+  const next = job("b", 1000, [hands("filter", 10, { uses: [use("stand", 1)] })]);
+  expect(causes([late, next], before, after, 30, limits({ stand: 1 }))).toEqual({
+    "b filter": "a drip",
+  });
 });
 
 test("work that was moved pushes other work of the same hands", () => {

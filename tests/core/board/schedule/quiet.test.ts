@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import type { Job, JobStep, Limits } from "../../../../core/board/schedule/job.ts";
 import { scheduleJobs } from "../../../../core/board/schedule/plan-day.ts";
 import { workForQuiet } from "../../../../core/board/schedule/quiet.ts";
+import { replanDay } from "../../../../core/board/schedule/replan-day.ts";
 
 const MINUTE = 60_000;
 const NOW = 1_764_000_000_000;
@@ -117,18 +118,29 @@ test("what needs a stand that is in use, or may not begin yet, is not offered", 
 });
 
 test("nothing that is placed has to move for it", () => {
-  // Begun now, the second batch would have to be filtered at 40 to 50, when the first one is.
+  // Begun now, the second batch would have to be filtered at 90, when the first one is to be.
   const second = job(
     "second",
     400,
     hands("pour", 5),
-    wait("rest", 35),
+    wait("rest", 85),
     hands("filter", 10, { mayWaitBefore: 0 }),
   );
-  const first = job("first", 50, wait("rest", 60, { fixedStart: at(-20) }), hands("filter", 10));
+  const first = job("first", 100, wait("rest", 60, { fixedStart: at(-20) }), hands("filter", 10));
   expect(quiet([first, second]).work).toEqual([]);
   const patient = { ...second, steps: second.steps.map(({ mayWaitBefore: _, ...step }) => step) };
   expect(quiet([first, patient]).work.map(({ job: id }) => id)).toEqual(["second"]);
+});
+
+test("what is to be done before the stretch is not put off into it", () => {
+  const jobs = [job("now", 400, hands("stir", 10)), job("syrup", 400, hands("stir", 15))];
+  const limits = { capacity: { person: 1 } };
+  const placed = [{ job: "now", step: "stir", startAt: NOW, endAt: at(10) }];
+  const { plan } = replanDay({ before: { placed }, jobs, limits, now: NOW });
+  if (!plan.ok) throw new RangeError("the day must plan");
+  const { span, work } = workForQuiet(plan, jobs, limits, NOW);
+  expect(span.from).toBe(at(10));
+  expect(work.map(({ job: id }) => id)).toEqual(["syrup"]);
 });
 
 test("somebody who has less time than the stretch is long", () => {

@@ -119,6 +119,53 @@ test("a day that no longer fits says what breaks and by how much", () => {
   );
 });
 
+test("on a day that does not fit, what was told stays too, and what it lacks is told of that", () => {
+  // Both were to be ready by 60 and have to be by 50 now: one of them is 10 late.
+  const jobs = [job("a", 50, [hands("chop", 50)]), job("b", 50, [hands("label", 10)])];
+  for (const [first, second, late] of [
+    [0, 50, "b"],
+    [10, 0, "a"],
+  ] as const) {
+    const placed: readonly PlacedStep[] = [
+      { job: "a", step: "chop", startAt: at(first), endAt: at(first + 50) },
+      { job: "b", step: "label", startAt: at(second), endAt: at(second + 10) },
+    ];
+    const { plan, moved } = replanDay({ before: { placed }, jobs, limits: limits(), now: at(0) });
+    expect(moved).toEqual([]);
+    expect(plan).toMatchObject({ ok: false, breaks: "person", instead: [{ breaks: "time" }] });
+    if (plan.ok) return;
+    expect(plan.instead).toEqual([{ breaks: "time", by: at(10), job: late }]);
+    expect(plan.least.late).toEqual([{ job: late, byMs: at(10) }]);
+  }
+});
+
+test("nor does work move on a day on which something has to stand", () => {
+  const running = (id: string) =>
+    job(id, 400, [
+      wait("rest", 20, { fixedStart: at(0) }),
+      hands("filter", 10, { mayWaitBefore: 0 }),
+    ]);
+  const tied = ["c", "d"].map((id) => job(id, 100, [hands("label", 20)]));
+  for (const [first, second] of [
+    [60, 80],
+    [80, 60],
+  ] as const) {
+    const placed: readonly PlacedStep[] = [
+      { job: "c", step: "label", startAt: at(first), endAt: at(first + 20) },
+      { job: "d", step: "label", startAt: at(second), endAt: at(second + 20) },
+    ];
+    const { plan, moved } = replanDay({
+      before: { placed },
+      jobs: [running("a"), running("b"), ...tied],
+      limits: limits(),
+      now: at(10),
+    });
+    expect(plan.ok).toBe(false);
+    expect(dayOf(plan).stood).toHaveLength(1);
+    expect(moved).toEqual([]);
+  }
+});
+
 test("what is overdue and not begun pushes what comes after it, and is pushed by nobody", () => {
   const one = [job("a", 100, [hands("build", 20), hands("bottle", 20)])];
   const before = dayOf(scheduleJobs(one, limits(), at(0)));

@@ -1,0 +1,65 @@
+import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
+import type { Ingredient } from "../../../core/spec/ingredient.ts";
+import { HoldButton } from "../../parts/hold-button.tsx";
+import { ownIngredients, specs } from "../../state.ts";
+import { sayLater } from "../../words/say-later.ts";
+
+const words = sayLater.ingredient;
+
+/** Names of the specs that use an ingredient. */
+export const specsWith = (id: string): readonly string[] =>
+  specs.value
+    .filter(({ lines, wash }) =>
+      [...lines.map((line) => line.ingredientId), wash?.dairyId].includes(id),
+    )
+    .map(({ name }) => name);
+
+/** What the app came with, where the house changed it. */
+export function changedGeneric(id: string): Ingredient | undefined {
+  const generic = CUPBOARD.find((one) => one.id === id);
+  const own = ownIngredients.value.find((one) => one.id === id);
+  if (generic === undefined || own === undefined) return undefined;
+  return JSON.stringify(own) === JSON.stringify(generic) ? undefined : generic;
+}
+
+interface WayBackProps {
+  readonly stored: Ingredient | undefined;
+  readonly changed: boolean;
+  readonly actions: {
+    readonly forget: () => void;
+    readonly remove: (one: Ingredient, generic: Ingredient | undefined) => Promise<void>;
+  };
+}
+
+/** Back to what is stored, back to what the app came with, or out of the cupboard. */
+export function WayBack({ stored, changed, actions }: WayBackProps) {
+  const generic = stored && changedGeneric(stored.id);
+  const kept = stored !== undefined && ownIngredients.value.some(({ id }) => id === stored.id);
+  // One that is just as the app came with it has nowhere to go back to.
+  const own = kept && (generic !== undefined || !CUPBOARD.some(({ id }) => id === stored.id));
+  if (!changed && !own) return null;
+  const { hints } = sayLater.spec;
+  return (
+    <section class="ingredient-section">
+      {changed && (
+        <HoldButton
+          label={words.forget}
+          hints={hints}
+          tone="plain"
+          size="secondary"
+          onAct={actions.forget}
+        />
+      )}
+      {own && (
+        <HoldButton
+          label={generic === undefined ? words.remove : words.backToGeneric}
+          detail={generic === undefined ? words.removeDetail : words.backDetail(generic.name)}
+          hints={hints}
+          tone="plain"
+          size="secondary"
+          onAct={() => void actions.remove(stored, generic)}
+        />
+      )}
+    </section>
+  );
+}

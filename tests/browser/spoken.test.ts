@@ -1,0 +1,198 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { said } from "../support/said.ts";
+import { setSight, takeSight } from "../support/sight.ts";
+import { waiting } from "../support/waiting.ts";
+import {
+  goTo,
+  HOUR,
+  holdOf,
+  MINUTE,
+  OPENS,
+  openBar,
+  pass,
+  putLog,
+  SECOND,
+  startAfresh,
+  storedLog,
+  tapOf,
+} from "../support/walk-page.ts";
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+/** A phone that writes down what it says, shows and shakes; a headless browser has none of them. */
+const witness = () => {
+  const told: string[] = [];
+  Reflect.set(globalThis, "told", told);
+  class Utterance {
+    readonly text: string;
+    voice: { readonly name: string } | null = null;
+    lang = "";
+    volume = 1;
+    constructor(text: string) {
+      this.text = text;
+    }
+  }
+  const local: string[] = Reflect.get(globalThis, "localVoices") ?? ["own"];
+  const voices = ["far", "own"].map((name) => ({
+    name,
+    lang: "en-GB",
+    default: name === "far",
+    localService: local.includes(name),
+  }));
+  Reflect.set(globalThis, "SpeechSynthesisUtterance", Utterance);
+  const speechSynthesis = {
+    speaking: false,
+    getVoices: () => voices,
+    addEventListener: () => undefined,
+    removeEventListener: () => undefined,
+    speak: ({ text, voice, volume }: Utterance) =>
+      told.push(`${voice?.name} says ${JSON.stringify(text)} at ${volume}`),
+    cancel: () => told.push("hushed"),
+  };
+  Object.defineProperty(globalThis, "speechSynthesis", { value: speechSynthesis });
+  const does = (name: string, does: (given: unknown) => unknown) =>
+    Object.defineProperty(navigator, name, { value: does });
+  does("setAppBadge", async (count) => void told.push(`badge ${count}`));
+  does("clearAppBadge", async () => void told.push("badge none"));
+  does("vibrate", (pattern) => told.push(`shakes ${JSON.stringify(pattern)}`) > 0);
+};
+/** The same, but every voice comes from the network. */
+const farWitness = () => Reflect.set(globalThis, "localVoices", []);
+
+const told = (page: Page) => page.evaluate<string[]>("told.splice(0)");
+const untilTold = (page: Page, line: string) =>
+  page.waitForFunction((wanted) => Reflect.get(globalThis, "told").includes(wanted), line);
+
+async function phoneWith(prepare: () => void, log: ReturnType<typeof waiting>) {
+  bar = await startAfresh(bar, prepare);
+  await putLog(bar, log, routes.bench, OPENS);
+  await bar.page.locator(".status-line").waitFor();
+  return bar;
+}
+
+const wait = (runId: string, waitFor: number, batch = runId) =>
+  waiting({ runId, batch, from: OPENS, waitFor });
+
+test("the step is said aloud once it is wanted, by the phone's own voice, again and again", async () => {
+  const { page, hands } = await phoneWith(witness, wait("run-a", HOUR));
+  await goTo(page, routes.kit);
+  // Off until somebody wants it.
+  const chip = (name: string) => page.getByRole("radio", { name, exact: true });
+  const words = said.kit.spoken;
+  expect(await chip(words.off).getAttribute("aria-checked")).toBe("true");
+  expect((await told(page)).filter((line) => line.includes("says"))).toEqual([]);
+  await hands.tap(tapOf(page, words.tryIt));
+  await untilTold(page, `own says ${JSON.stringify(words.sample)} at 1`);
+  await hands.tap(chip(words.on));
+  await page.getByRole("radio", { name: words.on, exact: true, checked: true }).waitFor();
+  await told(page);
+
+  // The next tap opens the voice as it opens the speaker, without a word.
+  await hands.touch([{ x: 180, y: 10 }], 80);
+  await untilTold(page, 'own says " " at 0');
+  await pass(page, HOUR);
+  await untilTold(page, 'own says "Pear Beacon: Rest, due now" at 1');
+  await told(page);
+  await pass(page, 5 * SECOND);
+  expect((await told(page)).filter((line) => line.includes("says"))).toEqual([]);
+  await pass(page, 11 * SECOND);
+  const again = (await told(page)).filter((line) => line.includes("says"));
+  expect(again).toHaveLength(1);
+  expect(again[0]).toMatch(/^own says "Pear Beacon: Rest, 1\d s late" at 1$/u);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await untilTold(page, "hushed");
+});
+
+test("voices of the network are never used, and the status line promises nothing of a voice", async () => {
+  bar = await startAfresh(bar, farWitness);
+  await bar.page.addInitScript(witness);
+  await putLog(bar, wait("run-a", HOUR), routes.kit, OPENS);
+  const { page } = bar;
+  await page.getByText(said.kit.spoken.states["no-voice"]).waitFor();
+  expect(await tapOf(page, said.kit.spoken.tryIt).count()).toBe(0);
+  await pass(page, HOUR);
+  await page.locator(".alarm-sheet").waitFor();
+  expect((await told(page)).filter((line) => line.includes("says"))).toEqual([]);
+});
+
+test("the badge counts what is overdue, and goes when nothing is", async () => {
+  const { page, hands } = await phoneWith(witness, [
+    ...wait("run-a", 30 * MINUTE),
+    ...wait("run-b", 40 * MINUTE),
+  ]);
+  const badges = async () => (await told(page)).filter((line) => line.startsWith("badge"));
+  expect(await badges()).toEqual(["badge none"]);
+  await pass(page, 30 * MINUTE);
+  await untilTold(page, "badge 1");
+  await pass(page, 10 * MINUTE);
+  await untilTold(page, "badge 2");
+  await told(page);
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await untilTold(page, "badge 1");
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await untilTold(page, "badge none");
+});
+
+test.each([
+  ["do", { stands: "counter" }, [400, 200, 400]],
+  ["look", { kind: "watched-wait" }, [150, 150, 150]],
+  ["done", { stands: "fridge" }, [600]],
+] as const)(
+  "what asks to %s shakes in a way of its own until it is answered",
+  async (_, step, pattern) => {
+    const log = waiting({ runId: "run-a", batch: "PB-1", from: OPENS, waitFor: 30 * MINUTE, step });
+    const { page, hands } = await phoneWith(witness, log);
+    const shakes = async () => (await told(page)).filter((line) => line.startsWith("shakes"));
+    expect(await shakes()).toEqual([]);
+    await pass(page, 30 * MINUTE);
+    await untilTold(page, `shakes ${JSON.stringify(pattern)}`);
+    await pass(page, 3 * SECOND);
+    expect(new Set(await shakes())).toEqual(new Set([`shakes ${JSON.stringify(pattern)}`]));
+    await hands.hold(holdOf(page, said.alarm.heard));
+    await untilTold(page, "shakes 0");
+  },
+);
+
+test("left while it rings, the phone is asked to show a notice, and answered it is taken back", async () => {
+  await bar.phone.context.grantPermissions(["notifications"], { origin: bar.server.origin });
+  const { page, hands } = await phoneWith(takeSight, wait("run-a", 30 * MINUTE));
+  const notices = () =>
+    page.evaluate(async () => {
+      const worker = await navigator.serviceWorker.ready;
+      return (await worker.getNotifications()).map(({ title, body }) => ({ title, body }));
+    });
+  await pass(page, 30 * MINUTE);
+  await page.locator(".alarm-sheet").waitFor();
+  expect(await notices()).toEqual([]);
+  await setSight(page, "hidden");
+  await expect.poll(notices).toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
+  await setSight(page, "visible");
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await expect.poll(notices).toEqual([]);
+  await bar.phone.context.clearPermissions();
+});
+
+test("it falls due just after the page was left: a notice, where code still runs", async () => {
+  await bar.phone.context.grantPermissions(["notifications"], { origin: bar.server.origin });
+  const { page } = await phoneWith(takeSight, wait("run-a", 30 * MINUTE));
+  await setSight(page, "hidden");
+  await pass(page, 30 * MINUTE);
+  await expect
+    .poll(() =>
+      page.evaluate(async () => {
+        const worker = await navigator.serviceWorker.ready;
+        return (await worker.getNotifications()).map(({ title }) => title);
+      }),
+    )
+    .toEqual(["Pear Beacon: Rest"]);
+  expect((await storedLog(page)).some(({ type }) => type === "alarm.heard")).toBe(false);
+  await bar.phone.context.clearPermissions();
+});
