@@ -40,12 +40,10 @@ const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).
 const BatchScreen = later(async () => (await import("./screens/batch.tsx")).BatchScreen);
 const SheetScreen = later(async () => (await import("./screens/sheet.tsx")).SheetScreen);
 const KitScreen = later(async () => {
-  const [kit, notify] = await Promise.all([
-    import("./screens/kit.tsx"),
-    import("./alarm/notify.ts"),
-  ]);
+  const { KitScreen: Kit } = await import("./screens/kit.tsx");
+  const notify = await import("./alarm/notify.ts");
   return ({ onSound, onUpdate }: AppProps) => (
-    <kit.KitScreen
+    <Kit
       onSoundCheck={() => onSound("do")}
       onUpdate={onUpdate}
       notices={notify.notifyState()}

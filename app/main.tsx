@@ -24,7 +24,6 @@ const TICK = 1000;
 const SLOW_TO_OPEN = 8000;
 const HOUR = 3_600_000;
 const CHANNEL = "second-pour";
-const TRY_AGAIN = 5000;
 const NO_BELL: AlarmStatus = {
   layer: "nothing",
   code: "no-bell",
@@ -49,27 +48,24 @@ function keepTime(clock: Clock): void {
 
 /**
  * What rings, and what watches the phone's clock: fetched once the first screen stands. Until they
- * are there nothing rings; where they cannot be fetched the status line says so, and it tries again.
+ * are there nothing rings; where they cannot be fetched the status line says so, and to start anew,
+ * for a browser does not fetch again what it once failed to.
  */
-function hangBell(clock: Clock, onHung: (bell: Bell, sheet: ComponentType) => void): void {
-  const parts = () =>
-    Promise.all([
+async function hangBell(
+  clock: Clock,
+  onHung: (bell: Bell, sheet: ComponentType) => void,
+): Promise<void> {
+  try {
+    const [bell, time, { AlarmSheet }] = await Promise.all([
       import("./bell.ts"),
       import("./time-watch.ts"),
       import("./screens/alarm-sheet.tsx"),
     ]);
-  const hang = () =>
-    void parts().then(
-      ([bell, time, { AlarmSheet }]) => {
-        onHung(bell.hangBell(clock), AlarmSheet);
-        time.watchTime(clock);
-      },
-      () => {
-        alarmStatus.value = NO_BELL;
-        clock.after(TRY_AGAIN, hang);
-      },
-    );
-  hang();
+    onHung(bell.hangBell(clock), AlarmSheet);
+    time.watchTime(clock);
+  } catch {
+    alarmStatus.value = NO_BELL;
+  }
 }
 
 function followAddress(): void {
@@ -131,7 +127,7 @@ async function start(clock: Clock): Promise<void> {
   guardLinks();
   let bell: Bell | undefined;
   const sheet = signal<ComponentType | undefined>(undefined);
-  hangBell(clock, (hung, shown) => {
+  void hangBell(clock, (hung, shown) => {
     bell = hung;
     sheet.value = shown;
   });

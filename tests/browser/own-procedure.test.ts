@@ -217,7 +217,7 @@ test("one that a spec asks for is not removed; its batch keeps its own copy", as
   expect(foldRun(await storedLog(page))?.procedure.name).toBe(COPY);
 });
 
-test("a spec whose procedure is gone says so, in its form and in its plan", async () => {
+test("a spec whose procedure is gone says so in its form, and is not begun", async () => {
   const { page, hands } = bar;
   const lost = { ...demoSpec("Smoked Barley"), id: "lost", procedure: { id: "gone", times: {} } };
   await putOn(page, "specs", [lost]);
@@ -225,6 +225,7 @@ test("a spec whose procedure is gone says so, in its form and in its plan", asyn
   await goTo(page, routes.spec("lost"));
   await page.getByText(said.spec.making.gone).waitFor();
   await goTo(page, routes.plan("lost"));
+  await hands.holdTruly(holdOf(page, said.plan.start));
   await page.getByText(said.plan.noProcedure).first().waitFor();
   await goTo(page, routes.procedures);
   await hands.tap(tapOf(page, said.procedures.copyOf("Saline")));

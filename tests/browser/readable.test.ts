@@ -131,13 +131,14 @@ test("letters of twice the size: nothing is lost, nothing sticks out sideways (W
   await furnish();
   const { page } = bar;
   const found: Record<string, string[]> = {};
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = "200%";
+  });
   for (const place of [...PLACES, ...STEPS]) {
     await goTo(page, place);
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = "200%";
-    });
     const seen = [
-      ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
+      // Tables of figures may be wider: two ways to read them are their use (1.4.10).
+      ...(await sticksOut(page, "table, table *")).map((one) => `sticks out: ${one}`),
       ...(await cutOff(page)).map((one) => `cut off: ${one}`),
     ];
     if (seen.length > 0) found[place] = seen;

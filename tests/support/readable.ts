@@ -47,13 +47,15 @@ export const faintWords = (page: Page): Promise<string[]> =>
       const colour = colourOf(getComputedStyle(one).backgroundColor);
       return colour[3] > 0 ? colour : behind(one.parentElement);
     };
+    const isSeen = (one: Element): boolean =>
+      one.checkVisibility() && one.closest(".visually-hidden") === null;
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const faint: string[] = [];
     let seen = 0;
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
       const words = node.textContent?.trim() ?? "";
       const holder = node.parentElement;
-      if (words === "" || holder === null || !holder.checkVisibility()) continue;
+      if (words === "" || holder === null || !isSeen(holder)) continue;
       seen += 1;
       const found = ratio(colourOf(getComputedStyle(holder).color), behind(holder));
       if (found < 7) faint.push(`${words}: ${found.toFixed(2)}`);
@@ -61,18 +63,23 @@ export const faintWords = (page: Page): Promise<string[]> =>
     return seen === 0 ? ["no words at all"] : faint;
   });
 
-/** What sticks out of the screen sideways. */
-export const sticksOut = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
+/** What sticks out of the screen sideways, but for what `may`. */
+export const sticksOut = (page: Page, may = "_"): Promise<string[]> =>
+  page.evaluate((allowed) => {
     const scrolls = (one: Element): boolean =>
       one.closest(".plan-scroll, .visually-hidden, .hold-button-fill, svg") !== null;
     const out = [...document.querySelectorAll("#app *")].filter((one) => {
       const { left, right, width } = one.getBoundingClientRect();
-      return width > 0 && (left < -0.5 || right > innerWidth + 0.5) && !scrolls(one);
+      return (
+        width > 0 &&
+        (left < -0.5 || right > innerWidth + 0.5) &&
+        !scrolls(one) &&
+        !one.matches(allowed)
+      );
     });
     const wide = document.documentElement.scrollWidth > innerWidth ? ["the whole page"] : [];
     return [...wide, ...out.map((one) => one.outerHTML.slice(0, 120))];
-  });
+  }, may);
 
 /** Words that are cut off by the box they stand in. */
 export const cutOff = (page: Page): Promise<string[]> =>
@@ -84,7 +91,7 @@ export const cutOff = (page: Page): Promise<string[]> =>
       // A figure's line is lower than its letters: what hangs out of that is no loss.
       const line = Number.parseFloat(getComputedStyle(one).fontSize) / 4;
       return (
-        (wide && one.scrollWidth > one.clientWidth + 1) ||
+        ((wide || one.matches("a, button")) && one.scrollWidth > one.clientWidth + 1) ||
         (high && one.scrollHeight > one.clientHeight + line)
       );
     };

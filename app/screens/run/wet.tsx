@@ -1,4 +1,4 @@
-import { useEffect } from "preact/hooks";
+import { useEffect, useLayoutEffect } from "preact/hooks";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { wetHands } from "../../state.ts";
 import { asksWet, watchWetHands } from "../../wet-hands.ts";
@@ -7,6 +7,16 @@ import { sayLater } from "../../words/say-later.ts";
 import "./hands.css";
 import "./wet.css";
 
+/** From half as large again the letters leave no room for a foot that stays. Judgement. */
+const LARGE = 24;
+
+/** Notes whether somebody has set the phone to large letters. */
+function noteLetters(): void {
+  const root = document.documentElement;
+  const size = Number.parseFloat(getComputedStyle(root).fontSize);
+  root.toggleAttribute("data-large", size >= LARGE);
+}
+
 /**
  * Asks whether hands are wet, once water is noticed.
  *
@@ -14,6 +24,7 @@ import "./wet.css";
  */
 export function AskWet({ step }: { readonly step: string | undefined }) {
   useEffect(watchWetHands, []);
+  useLayoutEffect(noteLetters, [step]);
   useEffect(() => {
     if (wetHands.value.type === "dry-now") wetHands.value = { type: "dry" };
   }, [step]);
