@@ -28,7 +28,6 @@ const NO_BELL: AlarmStatus = {
   layer: "nothing",
   code: "no-bell",
   missing: ["no-bell"],
-  ifLeft: "nothing",
 };
 
 const newId = (): string => crypto.randomUUID();

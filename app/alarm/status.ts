@@ -43,8 +43,6 @@ export interface AlarmStatus {
     | "several"
     | Missing;
   readonly missing: readonly Missing[];
-  /** What goes on watching if the page is left now. */
-  readonly ifLeft: AlsoWatched;
 }
 
 /** A sound check counts for one shift, ms. Judgement. */
@@ -86,16 +84,15 @@ function alsoWatched({ waits }: AlarmFacts): AlsoWatched {
 export function alarmStatus(facts: AlarmFacts): AlarmStatus {
   const sight: readonly Missing[] = facts.visible ? [] : ["out-of-sight"];
   const missing = [...sight, ...missingSound(facts), ...missingScreen(facts)];
-  const ifLeft = alsoWatched(facts);
-  const rest = { missing, ifLeft };
+  const also = alsoWatched(facts);
   const [first] = missing;
   if (first === undefined) {
-    const code = ifLeft === "nothing" ? "rings-here" : (`rings-here-and-${ifLeft}` as const);
-    return { layer: "rings-here", code, ...rest };
+    const code = also === "nothing" ? "rings-here" : (`rings-here-and-${also}` as const);
+    return { layer: "rings-here", code, missing };
   }
   // Writing on a vessel calls nobody, so what is missing here matters more.
-  if (ifLeft === "nothing" || ifLeft === "vessel") {
-    return { layer: "rings-on-return", code: first, ...rest };
+  if (also === "nothing" || also === "vessel") {
+    return { layer: "rings-on-return", code: first, missing };
   }
-  return { layer: "watched-elsewhere", code: ifLeft, ...rest };
+  return { layer: "watched-elsewhere", code: also, missing };
 }

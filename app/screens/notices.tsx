@@ -18,7 +18,7 @@ function Undo() {
   if (shown === undefined) return null;
   const { undo } = shown;
   return (
-    <div class="notices-line" role="status">
+    <div class="notices-line" data-says role="status">
       <span class="notices-text">{shown.text}</span>
       {undo !== undefined && (
         <TapButton size="least" onAct={() => void takeBack(undo)}>
@@ -34,7 +34,7 @@ function Update({ onUpdate }: { readonly onUpdate: () => Promise<UpdateOutcome> 
   const [outcome, setOutcome] = useState<UpdateOutcome | undefined>(undefined);
   if (!updateWaiting.value || openRuns.value.length > 0) return null;
   return (
-    <div class="notices-line" role="status">
+    <div class="notices-line" data-says role="status">
       <span class="notices-text">
         {outcome === "other-window-open" && say.places.updateOther}
         {outcome === "close-and-reopen" && say.places.updateReopen}
@@ -55,7 +55,11 @@ export function Notices({ onUpdate }: { readonly onUpdate: () => Promise<UpdateO
           {say.places.notSaved(state.why)}
         </p>
       )}
-      {unread.value > 0 && <p class="notices-line">{say.places.unread(unread.value)}</p>}
+      {unread.value > 0 && (
+        <p class="notices-line" data-says>
+          {say.places.unread(unread.value)}
+        </p>
+      )}
       <Undo />
       <Update onUpdate={onUpdate} />
     </div>

@@ -68,7 +68,7 @@ test("the new time is right: due times stay, and what is due by it rings", async
   await page.clock.setSystemTime(NOW + 2 * HOUR);
   await question().waitFor();
   await hands.hold(holdOf(page, said.clock.trust));
-  await page.locator(".alarm-sheet", { hasText: "1 h late" }).waitFor();
+  await page.locator(".alarm-sheet-late", { hasText: "1 h late" }).waitFor();
   expect((await storedLog(page)).at(-1)).toMatchObject({
     type: "clock.shifted",
     keepElapsed: false,

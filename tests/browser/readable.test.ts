@@ -166,7 +166,7 @@ test("with less motion asked for, nothing moves on any screen, nor when it rings
   await page.emulateMedia({ reducedMotion: null });
 });
 
-test("with wet hands and through gloves the run screen is readable in both themes", async () => {
+test("with wet hands the run screen is readable at every step, in both themes", async () => {
   await furnish();
   const { page } = bar;
   const found: Record<string, string[]> = {};

@@ -67,13 +67,20 @@ test("signals' batch() goes by another name: a batch is a drink being made", () 
   expect(named(app.filter(({ text }) => plain.test(text)))).toEqual([]);
 });
 
+// A sheet in a screen's own folder dresses that screen for a hand, a glove or wet glass, and with it
+// the parts that stand on it.
+const MODE = /\/screens\/([^/]+)\/[^/]+\.css$/;
+const PARTS = Object.keys(css).flatMap((path) => /\/parts\/(.+)\.css$/.exec(path)?.[1] ?? []);
+
 test("a class is named after its stylesheet", () => {
   const strays = Object.entries(css).flatMap(([path, text]) => {
     const block = path.replace(/^.*\/(.+)\.css$/, "$1");
+    const screen = MODE.exec(path)?.[1];
+    const dressed = screen === undefined ? [block] : [block, screen, ...PARTS];
     const bare = text.replace(/\/\*.*?\*\/|url\([^)]*\)|"[^"]*"/gs, "");
     return [...bare.matchAll(/\.([a-z][\w-]*)/g)]
       .map(([, name]) => name ?? "")
-      .filter((name) => name !== block && !name.startsWith(`${block}-`))
+      .filter((name) => !dressed.some((one) => name === one || name.startsWith(`${one}-`)))
       .map((name) => `${path}: .${name}`);
   });
   expect(strays).toEqual([]);
@@ -81,6 +88,7 @@ test("a class is named after its stylesheet", () => {
 
 test("a stylesheet stands beside the screen or part it dresses", () => {
   const alone = Object.keys(css)
+    .filter((path) => !MODE.test(path))
     .map((path) => path.replace(/^(?:\.\.\/)+/, "").replace(/\.css$/, ".tsx"))
     .filter((path) => !paths.includes(path));
   expect(alone).toEqual([]);

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { DEMO_SPECS } from "../../../app/demo/specs.ts";
-import { misfitOf, proceduresFor } from "../../../app/procedure-book.ts";
+import { chosenProcedure, misfitOf, proceduresFor } from "../../../app/procedure-book.ts";
 import {
   BLANK,
   draftOf,
@@ -174,5 +174,6 @@ test.each([true, false])(
     const { spec, faults } = read(with_({ washed, procedureId: "own-wash" }));
     expect(spec).toBeUndefined();
     expect([...faults]).toEqual([["procedure", sayLater.spec.making.gone]]);
+    expect(chosenProcedure(washed, "own-wash")).toBeUndefined();
   },
 );

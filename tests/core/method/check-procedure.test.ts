@@ -181,6 +181,9 @@ test.each([
 test("a vessel stays where it was put until a step moves it", () => {
   const overnight = changeStep(wash, "curdle", { waitFor: 12 * HOUR, stands: undefined });
   expect(warningsOf(overnight)).toEqual([{ warning: "warm-for-long", step: "curdle" }]);
+  // Four hours, as the safety clock counts them.
+  expect(warningsOf(changeStep(overnight, "curdle", { waitFor: 4 * HOUR }))).toHaveLength(1);
+  expect(warningsOf(changeStep(overnight, "curdle", { waitFor: 4 * HOUR - 1000 }))).toEqual([]);
   const cold = changeStep(overnight, "pour", { stands: "fridge" });
   expect(warningsOf(cold)).toEqual([]);
 });
