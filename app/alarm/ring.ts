@@ -111,6 +111,7 @@ export class Ringer {
 
   /** Without a tap this works only where the phone trusts the page; `soundState` tells. */
   #start(): void {
+    this.#host.session?.("playback");
     this.#renewWeb();
     const state = this.#web?.state();
     if (state === "stopped" || state === "interrupted") this.#web?.wake();

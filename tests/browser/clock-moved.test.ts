@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { said } from "../support/said.ts";
+import { waiting } from "../support/waiting.ts";
 import {
   clockOf,
   HOUR,
@@ -89,5 +90,24 @@ test("another time zone moves no deadline and asks nothing", async () => {
   await page.locator(".run-when", { hasText: due }).waitFor();
   expect(await left()).toMatch(/^(?:1:00:00|59:\d\d)$/u);
   expect(await page.locator(".alarm-sheet").count()).toBe(0);
+  await session.send("Emulation.setTimezoneOverride", { timezoneId: "" });
+});
+
+test("summer time begins during a wait: nothing is asked, and it is due when it was", async () => {
+  const { page, phone } = bar;
+  const session = await phone.context.newCDPSession(page);
+  await session.send("Emulation.setTimezoneOverride", { timezoneId: "Europe/Berlin" });
+  // 29 March 2026, 02:00 becomes 03:00 there: by the IANA time zone database, as Chromium has it.
+  const from = Date.parse("2026-03-29T00:30:30Z");
+  const log = waiting({ runId: "run-spring", batch: "PB-1004", from, waitFor: HOUR });
+  await putLog(bar, log, routes.run("run-spring"), from);
+  await page.getByText(said.work.due("03:30"), { exact: true }).waitFor();
+  await page.clock.fastForward(45 * MINUTE);
+  await page.locator(".run-digits", { hasText: /^(?:15:00|14:\d\d)$/u }).waitFor();
+  await page.getByText(said.work.due("03:30"), { exact: true }).waitFor();
+  expect(await question().count()).toBe(0);
+  await page.clock.fastForward(15 * MINUTE);
+  await page.locator(".alarm-sheet-late").waitFor();
+  expect(await question().count()).toBe(0);
   await session.send("Emulation.setTimezoneOverride", { timezoneId: "" });
 });

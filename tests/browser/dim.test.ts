@@ -129,7 +129,11 @@ test("several batches: the soonest shows, and how many wait besides", async () =
   await face(page).getByText("BFS-1").waitFor();
   expect(await face(page).textContent()).toContain(said.dim.others(2));
   expect((await measured(page)).text).toMatch(/^(?:50:00|49:\d\d)$/u);
-  await face(page).getByText(said.alarm.status["sound-blocked"]).waitFor();
+  // To look at a page counts as a touch of it, so it may already be one step further.
+  await face(page)
+    .getByText(said.alarm.status["sound-blocked"])
+    .or(face(page).getByText(said.alarm.status["sound-unheard"]))
+    .waitFor();
 });
 
 test("a drop does not leave it, a finger anywhere does", async () => {

@@ -154,6 +154,7 @@ test("three drops within 20 s offer one giant target, and one hold brings everyt
   expect(await page.locator('.run[data-wet="true"]').count()).toBe(0);
   await hands.hold(ask);
   await page.locator('.run[data-wet="true"]').waitFor();
+  await page.locator(".app-places").waitFor({ state: "hidden" });
   const box = await primary().boundingBox();
   expect(box?.height).toBeGreaterThan(640 * 0.6);
   expect(box?.y).toBeGreaterThan(640 / 3 - 24);

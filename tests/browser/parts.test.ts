@@ -254,7 +254,7 @@ test("while hands are wet a hold takes 900 ms, by touch and by its fill", async 
   const from = seconds();
   await press(await middleOf("Pour"), 0.89, from);
   expect(await done()).toEqual(["let-go"]);
-  await press(await middleOf("Pour"), 0.9, from + 2);
+  await press(await middleOf("Pour"), 0.91, from + 2);
   expect(await done()).toEqual(["let-go", "pour"]);
   await touch("touchStart", [await middleOf("Drop it")], seconds() + 4);
   const fill = page.locator('.hold-button[data-pressing="true"] .hold-button-fill');
