@@ -61,8 +61,9 @@ export function jobName(id: string): string {
   return planned.value.find((one) => one.id === id)?.plan.spec.name ?? id;
 }
 
-/** What a step of a job is called. */
-export function stepName(job: string, step: string): string {
+/** What a step of a job is called; an earlier passage through it carries its round: `re-pour#1`. */
+export function stepName(job: string, passage: string): string {
+  const [step = passage] = passage.split("#");
   const made =
     runs.value.find((one) => one.id === job) ?? planned.value.find((one) => one.id === job);
   const found = made?.procedure.steps.find(({ id }) => id === step);
