@@ -13,8 +13,7 @@ export const places = {
   failed: (why: string) =>
     `The phone's storage did not open: ${why}. Close the app fully and open it again. Nothing that was saved is lost.`,
   superseded: "a newer version is open in another window",
-  slowToOpen:
-    "it takes long. It goes on trying; close other windows of the app, and wait a little",
+  slowToOpen: "it takes long. It goes on trying; close other windows of the app, and wait a little",
   loading: "Opening…",
   partMissing:
     "A part of the app did not load. Finish what you are doing, then close the app and open it again.",
