@@ -70,7 +70,9 @@ test.each([
   for (const size of ["small", "usual"] as const) {
     await page.setViewportSize(SIZES[size]);
     // The time that went by while the page was opened is within the last sign.
-    await expect.poll(async () => (await measured(page)).share).toBeGreaterThan(0.85);
+    await expect
+      .poll(async () => (await measured(page)).share, { timeout: 10_000 })
+      .toBeGreaterThan(0.85);
     const { px, fits, ...shown } = await measured(page);
     expect(shown.text.length).toBe(text.length);
     expect(px, size).toBeGreaterThanOrEqual(103);

@@ -24,6 +24,8 @@ beforeAll(async () => {
 afterAll(() => bar.close());
 afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
+const PATIENT = { timeout: 10_000 };
+
 const keepsAwake = () => {
   const lock = { release: () => Promise.resolve(), addEventListener: () => undefined };
   const request = () => Promise.resolve(lock);
@@ -116,10 +118,10 @@ test("with no other way to sound, an <audio> element rises, then goes on at full
   expect(await heard()).toEqual([]);
   await pass(page, HOUR);
   await page.locator(".alarm-sheet").waitFor();
-  await expect.poll(async () => (await heard()).length).toBe(1);
+  await expect.poll(async () => (await heard()).length, PATIENT).toBe(1);
   // A quarter of a minute later the rising recording is over.
   await page.evaluate(() => Reflect.get(globalThis, "element").dispatchEvent(new Event("ended")));
-  await expect.poll(async () => (await heard()).length).toBe(2);
+  await expect.poll(async () => (await heard()).length, PATIENT).toBe(2);
   const [rising, steady] = await heard();
   expect([rising?.loop, steady?.loop]).toEqual([false, true]);
   expect(steady?.src).not.toBe(rising?.src);
@@ -142,5 +144,5 @@ test("while a batch is made the silent switch is asked to be passed over, and af
   await hands.tap(page.getByRole("button", { name: said.run.abandon, exact: true }));
   await hands.tap(page.getByRole("radio", { name: said.run.abandonReasons[0] ?? "" }));
   await hands.hold(holdOf(page, said.run.abandonDone));
-  await expect.poll(() => session(page)).toBe("auto");
+  await expect.poll(() => session(page), PATIENT).toBe("auto");
 });

@@ -67,6 +67,9 @@ const witness = () => {
 /** The same, but every voice comes from the network. */
 const farWitness = () => Reflect.set(globalThis, "localVoices", []);
 
+/** A worker may take its time. */
+const PATIENT = { timeout: 10_000 };
+
 const told = (page: Page) => page.evaluate<string[]>("told.splice(0)");
 const untilTold = (page: Page, line: string) =>
   page.waitForFunction((wanted) => Reflect.get(globalThis, "told").includes(wanted), line);
@@ -181,10 +184,12 @@ test("left while it rings, the phone is asked to show a notice, and answered it 
   await page.locator(".alarm-sheet").waitFor();
   expect(await notices()).toEqual([]);
   await setSight(page, "hidden");
-  await expect.poll(notices).toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
+  await expect
+    .poll(notices, PATIENT)
+    .toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
   await setSight(page, "visible");
   await hands.hold(holdOf(page, said.alarm.heard));
-  await expect.poll(notices).toEqual([]);
+  await expect.poll(notices, PATIENT).toEqual([]);
   await bar.phone.context.clearPermissions();
 });
 
@@ -194,11 +199,13 @@ test("it falls due just after the page was left: a notice, where code still runs
   await setSight(page, "hidden");
   await pass(page, 30 * MINUTE);
   await expect
-    .poll(() =>
-      page.evaluate(async () => {
-        const worker = await navigator.serviceWorker.ready;
-        return (await worker.getNotifications()).map(({ title }) => title);
-      }),
+    .poll(
+      () =>
+        page.evaluate(async () => {
+          const worker = await navigator.serviceWorker.ready;
+          return (await worker.getNotifications()).map(({ title }) => title);
+        }),
+      PATIENT,
     )
     .toEqual(["Pear Beacon: Rest"]);
   expect((await storedLog(page)).some(({ type }) => type === "alarm.heard")).toBe(false);

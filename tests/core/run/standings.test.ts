@@ -31,3 +31,13 @@ test("a step that says nothing leaves it where it was put", () => {
   const frozen = started("r", "PB-1", AT).then({ type: "move-vessel", to: "freezer" });
   expect(standsNow(frozen.finish({}, 20).run)).toBe("freezer");
 });
+
+test("a later step takes it from where somebody had put it before", () => {
+  const { run } = started("r", "PB-1", AT)
+    .then({ type: "move-vessel", to: "fridge" })
+    .finish({}, 20)
+    .finish({ answer: { of: "milk", ml: 1000 } }, 2)
+    .finish({}, 5);
+  expect(standingsOf(run).map(({ at }) => at)).toEqual(["fridge", "counter"]);
+  expect(standsNow(run)).toBe("counter");
+});
