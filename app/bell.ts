@@ -15,7 +15,7 @@ import { hushSpeech, primeSpeech, sayAloud } from "./device/speech.ts";
 import { stopVibrating, vibrate } from "./device/vibrate.ts";
 import { routes } from "./routes.ts";
 import { alarmStatus, now, openRuns, ringing, settings } from "./state.ts";
-import { duration } from "./words/format.ts";
+import { howLate } from "./words/how-late.ts";
 import { say } from "./words/say.ts";
 import { stepTitle } from "./words/step-title.ts";
 
@@ -83,8 +83,7 @@ function speaker(clock: Clock): (due: Ringing) => void {
   return ({ alarms: [first] }) => {
     const at = clock.mono();
     if (first === undefined || !settings.value.speak || at - saidAt < SAY_EVERY) return;
-    const late = first.lateBy < 1500 ? say.alarm.dueNow : say.alarm.lateBy(duration(first.lateBy));
-    if (sayAloud(`${first.label}, ${late}`)) saidAt = at;
+    if (sayAloud(`${first.label}, ${howLate(first.lateBy)}`)) saidAt = at;
   };
 }
 

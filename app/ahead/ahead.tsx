@@ -1,7 +1,6 @@
 import { routes } from "../routes.ts";
-import { dueTime } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
-import { dayOf, jobName, minute, prep, waiting } from "./prep.ts";
+import { dayOf, jobName, prep, startWords, waiting } from "./prep.ts";
 import { QuietStretch } from "./quiet.tsx";
 import "./ahead.css";
 
@@ -21,8 +20,7 @@ function NextStarts() {
     <ul class="ahead-next">
       {starts.map(({ job, startAt }) => (
         <li key={job}>
-          <b>{jobName(job)}</b>{" "}
-          {startAt <= minute.value ? words.startNow : words.startBy(dueTime(startAt, minute.value))}
+          <b>{jobName(job)}</b> {startWords(startAt)}
         </li>
       ))}
     </ul>

@@ -1,10 +1,12 @@
 import { computed } from "@preact/signals";
 import type { DayPlan, PlacedStep } from "../../core/board/schedule/day-plan.ts";
-import type { Job, Limits } from "../../core/board/schedule/job.ts";
+import type { Limits } from "../../core/board/schedule/job.ts";
 import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
 import { limitsOf } from "../../core/board/schedule/room.ts";
 import { localOf, phoneZone } from "../local-time.ts";
 import { now, openRuns, planned, runs, settings } from "../state.ts";
+import { dueTime } from "../words/format.ts";
+import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
 
 const MINUTE = 60_000;
@@ -70,8 +72,9 @@ export function stepName(job: string, passage: string): string {
   return stepTitle(found ?? { id: step });
 }
 
-/** Whether a step of a job is done by hand. */
-export const byHand = (jobs: readonly Job[], job: string, step: string): boolean =>
-  jobs
-    .find(({ id }) => id === job)
-    ?.steps.some(({ id, kind }) => id === step && kind === "hands-on") ?? false;
+/** A moment as it is said this minute. */
+export const whenIs = (moment: number): string => dueTime(moment, minute.value);
+
+/** By when a batch has to be begun, in words. */
+export const startWords = (startAt: number): string =>
+  startAt <= minute.value ? sayLater.days.startNow : sayLater.days.startBy(whenIs(startAt));

@@ -1,7 +1,7 @@
 import { workForQuiet } from "../../core/board/schedule/quiet.ts";
-import { dueTime, duration } from "../words/format.ts";
+import { duration } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
-import { dayOf, jobName, minute, prep, stepName } from "./prep.ts";
+import { dayOf, jobName, minute, prep, stepName, whenIs } from "./prep.ts";
 import "./quiet.css";
 
 const words = sayLater.days.quiet;
@@ -11,15 +11,14 @@ export function QuietStretch() {
   const { jobs, limits } = prep.value;
   if (jobs.length === 0) return null;
   const { span, work } = workForQuiet(dayOf(prep.value), jobs, limits, minute.value);
-  const at = (moment: number): string => dueTime(moment, minute.value);
   const when =
     span.to === undefined
       ? span.from <= minute.value
         ? words.open
-        : words.openFrom(at(span.from))
+        : words.openFrom(whenIs(span.from))
       : span.from <= minute.value
-        ? words.now(at(span.to))
-        : words.from(at(span.from), at(span.to));
+        ? words.now(whenIs(span.to))
+        : words.from(whenIs(span.from), whenIs(span.to));
   return (
     <section class="quiet">
       <h2>{words.title}</h2>

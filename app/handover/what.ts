@@ -1,5 +1,7 @@
+import { ingredientsThrough, usedIn } from "../../core/spec/declared.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Spec } from "../../core/spec/spec.ts";
+import { cupboard, specBook } from "../pantry.ts";
 import { logOf, openRuns, ownIngredients, ownProcedures, planned, specs } from "../state.ts";
 import type { Records } from "../storage/backup.ts";
 
@@ -13,20 +15,11 @@ const NOTHING: Records = { events: [], specs: [], ingredients: [], procedures: [
 
 /** Everything of the house's own that a spec is made of, its parts' specs included. */
 function withParts(first: Spec): { specs: readonly Spec[]; ingredients: readonly Ingredient[] } {
-  const found = new Map<string, Spec>();
-  const own = new Map<string, Ingredient>();
-  const waiting = [first];
-  for (let spec = waiting.pop(); spec !== undefined; spec = waiting.pop()) {
-    if (found.has(spec.id)) continue;
-    found.set(spec.id, spec);
-    const used = [...spec.lines.map((line) => line.ingredientId), spec.wash?.dairyId];
-    for (const one of ownIngredients.value.filter(({ id }) => used.includes(id))) {
-      own.set(one.id, one);
-      const madeFrom = specs.value.find(({ id }) => id === one.madeFrom);
-      if (madeFrom !== undefined) waiting.push(madeFrom);
-    }
-  }
-  return { specs: [...found.values()], ingredients: [...own.values()] };
+  const used = ingredientsThrough(usedIn(first), cupboard.value, specBook.value).ingredients;
+  const reached = new Set(used.map(({ id }) => id));
+  const ingredients = ownIngredients.value.filter(({ id }) => reached.has(id));
+  const made = new Set([first.id, ...ingredients.map(({ madeFrom }) => madeFrom)]);
+  return { specs: specs.value.filter(({ id }) => made.has(id)), ingredients };
 }
 
 /** The records that are handed over; nothing where there is no such run or spec. */

@@ -7,7 +7,7 @@ import { usePageKeys } from "../parts/page-keys.ts";
 import { routes } from "../routes.ts";
 import { address, clockMoved, openRuns, ringing, saving } from "../state.ts";
 import { watchWetHands } from "../wet-hands.ts";
-import { duration } from "../words/format.ts";
+import { howLate } from "../words/how-late.ts";
 import { say } from "../words/say.ts";
 import "./alarm-sheet.css";
 
@@ -47,7 +47,7 @@ export function AlarmSheet() {
   if (moved !== undefined && openRuns.value.length > 0) return <ClockQuestion moved={moved} />;
   if (due === undefined || first === undefined) return null;
   const words = say.alarm;
-  const late = first.lateBy < 1500 ? words.dueNow : words.lateBy(duration(first.lateBy));
+  const late = howLate(first.lateBy);
   const more = due.alarms.length - 1;
   return (
     <section class="alarm-sheet" role="alertdialog" aria-label={`${first.label}, ${late}`}>

@@ -7,6 +7,7 @@ import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
 import { alarmStatus, now, openRuns, planned } from "../state.ts";
 import { countdown, dueTime, duration } from "../words/format.ts";
+import { howLate } from "../words/how-late.ts";
 import { say } from "../words/say.ts";
 import "./bench.css";
 import { stepOfVisit } from "../../core/run/run.ts";
@@ -37,8 +38,7 @@ function When({ row }: { readonly row: BenchRow }) {
     );
   }
   if (alarm.dueAt <= now.value) {
-    const late = lateBy < 1500 ? say.alarm.dueNow : say.bench.late(duration(lateBy));
-    return <span class="bench-when bench-due">{late}</span>;
+    return <span class="bench-when bench-due">{howLate(lateBy)}</span>;
   }
   return (
     <span class="bench-when">

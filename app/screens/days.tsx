@@ -1,6 +1,7 @@
 import { useEffect } from "preact/hooks";
 import { calendarText } from "../../core/board/calendar/ics.ts";
-import { asSeen, byHand, dayOf, jobName, minute, prep, stepName, waiting } from "../ahead/prep.ts";
+import { workByHand } from "../ahead/by-hand.ts";
+import { asSeen, dayOf, jobName, minute, prep, stepName, waiting } from "../ahead/prep.ts";
 import { QuietStretch } from "../ahead/quiet.tsx";
 import { saveSettings } from "../commands.ts";
 import { printPage } from "../device/print.ts";
@@ -20,9 +21,8 @@ const words = sayLater.days;
 
 /** Everything still to be done by hand, as calendar entries that ring when they begin. */
 function shareCalendar(): void {
-  const { jobs } = prep.value;
-  const events = dayOf(prep.value)
-    .placed.filter(({ job, step, endAt }) => endAt > now.value && byHand(jobs, job, step))
+  const events = workByHand(prep.value)
+    .filter(({ endAt }) => endAt > now.value)
     .map(({ job, step, startAt, endAt }) => ({
       uid: `${job}-${step}@second-pour`,
       startMs: startAt,

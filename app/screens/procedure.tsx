@@ -8,7 +8,7 @@ import { LinkButton } from "../parts/link-button.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
 import { SelectField } from "../parts/select-field.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
-import { usersOf } from "../procedure-book.ts";
+import { procedureBook, usersOf } from "../procedure-book.ts";
 import {
   copyIntoForm,
   dropDraft,
@@ -23,7 +23,7 @@ import { procedureName } from "../words/procedure-name.ts";
 import { say } from "../words/say.ts";
 import { sayLater, sentence } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
-import { nameOfStep, readDraft } from "./procedure/draft.ts";
+import { nameOfStep, type ReadProcedure, readDraft } from "./procedure/draft.ts";
 import { StepSum, Steps } from "./procedure/steps.tsx";
 import "./procedure.css";
 
@@ -159,8 +159,12 @@ interface HeadProps {
   readonly insist: boolean;
 }
 
-function Warnings({ draft }: { readonly draft: ProcedureDraft }) {
-  const { warnings } = readDraft(draft, 1);
+interface WarningsProps {
+  readonly draft: ProcedureDraft;
+  readonly warnings: ReadProcedure["warnings"];
+}
+
+function Warnings({ draft, warnings }: WarningsProps) {
   const title = (id: string): string => nameOfStep(stepOf(draft.procedure, id));
   return (
     <>
@@ -182,7 +186,7 @@ function Form(props: FormProps) {
   const actions = useActions(props);
   const edit = (change: (draft: ProcedureDraft) => ProcedureDraft) =>
     keepDraft(id, change(keptDraft(id) ?? draft));
-  const { faults } = readDraft(draft, 1);
+  const { faults, warnings } = readDraft(draft, 1);
   const { tries, refusal } = actions;
   useEffect(() => {
     if (tries > 0)
@@ -193,7 +197,7 @@ function Form(props: FormProps) {
   return (
     <div class="procedure-part" ref={form}>
       <Head draft={draft} edit={edit} faults={faults} insist={tries > 0} />
-      <Warnings draft={draft} />
+      <Warnings draft={draft} warnings={warnings} />
       <h2>{words.steps}</h2>
       <Steps draft={draft} faults={faults} insist={tries > 0} edit={edit} />
       <More {...props} changed={changed} actions={actions} />
@@ -218,8 +222,7 @@ function Body({ id }: { readonly id: string }) {
 
 /** One procedure: the house's own to change, a shipped one to read and copy. */
 export function ProcedureScreen({ id }: { readonly id: string }) {
-  const all = [...ownProcedures.value, ...PROCEDURES];
-  const named = keptDraft(id)?.procedure ?? all.find((one) => one.id === id);
+  const named = keptDraft(id)?.procedure ?? procedureBook.value.find((one) => one.id === id);
   return (
     <main class="procedure">
       <LinkButton tone="quiet" href={routes.procedures}>

@@ -1,3 +1,4 @@
+import { HANDS_ON } from "../../core/board/schedule/job-of.ts";
 import type { Procedure } from "../../core/method/procedure.ts";
 import { PROCEDURES } from "../../core/method/procedures.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
@@ -13,8 +14,6 @@ import { sayLater } from "../words/say-later.ts";
 import "./procedure.css";
 
 const words = sayLater.procedures;
-/** @source as the schedule: judgement */
-const HANDS_ON = 5 * 60_000;
 
 /** Its steps, and how long it takes when all goes well: a tasted wait to its hard stop. */
 function sumOf(procedure: Procedure): string {

@@ -1,4 +1,4 @@
-import type { Procedure, Step } from "./procedure.ts";
+import { isWait, type Procedure, type Step } from "./procedure.ts";
 import { usuallyAfter, usualPath } from "./usual-path.ts";
 import { astray, comesWithout } from "./ways.ts";
 
@@ -65,8 +65,6 @@ function lostWays({ steps }: Procedure): readonly ProcedureFault[] {
       .map((to) => ({ fault: "leads-nowhere", step: id, to }) as const),
   );
 }
-
-const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";
 
 /** Faults of one step by itself. */
 function stepFaults(step: Step, titled: (id: string) => boolean): readonly ProcedureFault[] {

@@ -131,6 +131,9 @@ export const procedureSchema = z.object({
   steps: z.array(stepSchema).check(z.minLength(1), z.maxLength(60), z.refine(hangsTogether)),
 });
 
+/** Whether a step goes on without hands. */
+export const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";
+
 /** What a person answers to a step that asks. */
 export type Outcome = (typeof OUTCOMES)[number];
 /** Where a vessel stands. */

@@ -63,7 +63,8 @@ export interface IngredientsThrough {
   readonly missing: readonly string[];
 }
 
-const lookedUp = (spec: Spec): readonly string[] => [
+/** Ids of everything that goes into a drink, the dairy of its wash among them. */
+export const usedIn = (spec: Spec): readonly string[] => [
   ...spec.lines.map(({ ingredientId }) => ingredientId),
   ...(spec.wash === undefined ? [] : [spec.wash.dairyId]),
 ];
@@ -92,7 +93,7 @@ export function ingredientsThrough(
     if (ingredient.madeFrom === undefined) continue;
     const spec = specs.get(ingredient.madeFrom);
     if (spec === undefined) missing.add(ingredient.madeFrom);
-    else waiting.push(...lookedUp(spec));
+    else waiting.push(...usedIn(spec));
   }
   return { ingredients: [...ingredients.values()], missing: [...missing] };
 }

@@ -3,19 +3,17 @@ import type { Planned } from "../../../core/board/planned.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { startPlanned } from "../../ahead/begin.ts";
 import { MomentFields, useMoment } from "../../ahead/moment.tsx";
-import { dayOf, jobName, minute, prep, waiting } from "../../ahead/prep.ts";
+import { dayOf, jobName, prep, startWords, waiting, whenIs } from "../../ahead/prep.ts";
 import { dropPlanned, perform, tell } from "../../commands.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
 import { openRuns, planned, specs } from "../../state.ts";
-import { dueTime } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 const words = sayLater.days;
-const at = (moment: number): string => dueTime(moment, minute.value);
 
 function Fault({ fault }: { readonly fault: string | undefined }) {
   if (fault === undefined) return null;
@@ -30,8 +28,7 @@ function Fault({ fault }: { readonly fault: string | undefined }) {
 function StartBy({ id }: { readonly id: string }) {
   const start = dayOf(prep.value).latestStart.find(({ job }) => job === id)?.startAt;
   if (start === undefined) return null;
-  const late = start <= minute.value;
-  return <p class="days-strong">{late ? words.startNow : words.startBy(at(start))}</p>;
+  return <p class="days-strong">{startWords(start)}</p>;
 }
 
 function PlannedEntry({ one }: { readonly one: Planned }) {
@@ -49,7 +46,7 @@ function PlannedEntry({ one }: { readonly one: Planned }) {
       <h3>{name}</h3>
       {whole !== undefined && <p>{words.madeFor(whole.plan.spec.name)}</p>}
       <StartBy id={one.id} />
-      {whole === undefined && <p>{words.mustBe(at(one.readyBy))}</p>}
+      {whole === undefined && <p>{words.mustBe(whenIs(one.readyBy))}</p>}
       {spec !== undefined && spec.version !== version && <p>{words.specChanged}</p>}
       <Fault fault={fault} />
       <HoldButton
@@ -80,7 +77,7 @@ function SetReady({ run, onDone }: { readonly run: Run; readonly onDone: () => v
       setFault(sentence(set));
       return;
     }
-    tell(words.readySet(at(moment.at)), { runId: run.id, act: set.value });
+    tell(words.readySet(whenIs(moment.at)), { runId: run.id, act: set.value });
     onDone();
   };
   return (
@@ -99,7 +96,7 @@ function RunningEntry({ run }: { readonly run: Run }) {
   return (
     <li class="days-batch">
       <h3>{jobName(run.id)}</h3>
-      <p>{run.readyBy === undefined ? words.noPromise : words.mustBe(at(run.readyBy))}</p>
+      <p>{run.readyBy === undefined ? words.noPromise : words.mustBe(whenIs(run.readyBy))}</p>
       <LinkButton href={routes.run(run.id)} name={words.open(jobName(run.id))}>
         {words.openRun}
       </LinkButton>

@@ -1,10 +1,10 @@
 import type { Moved } from "../../../core/board/schedule/moved.ts";
 import type { NoPlan, Shortfall } from "../../../core/board/schedule/plan-day.ts";
-import { asSeen, dayOf, jobName, minute, prep, stepName } from "../../ahead/prep.ts";
+import { asSeen, dayOf, jobName, prep, stepName, whenIs } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
 import { saveSettings } from "../../commands.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { dueTime, duration } from "../../words/format.ts";
+import { duration } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 
 const words = sayLater.days;
@@ -57,8 +57,8 @@ export function MovedSince() {
   if (moved.length === 0) return null;
   const line = ({ job, step, byMs, startAt, because }: Moved): string => {
     const say = byMs > 0 ? words.moved.later : words.moved.earlier;
-    const to = dueTime(startAt, minute.value);
-    const what = say(jobName(job), stepName(job, step), duration(Math.abs(byMs)), to);
+    const by = duration(Math.abs(byMs));
+    const what = say(jobName(job), stepName(job, step), by, whenIs(startAt));
     const why =
       because === undefined
         ? []

@@ -1,4 +1,5 @@
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
+import { usedIn } from "../../../core/spec/declared.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { ownIngredients, specs } from "../../state.ts";
@@ -8,11 +9,7 @@ const words = sayLater.ingredient;
 
 /** Names of the specs that use an ingredient. */
 export const specsWith = (id: string): readonly string[] =>
-  specs.value
-    .filter(({ lines, wash }) =>
-      [...lines.map((line) => line.ingredientId), wash?.dairyId].includes(id),
-    )
-    .map(({ name }) => name);
+  specs.value.filter((spec) => usedIn(spec).includes(id)).map(({ name }) => name);
 
 /** What the app came with, where the house changed it. */
 export function changedGeneric(id: string): Ingredient | undefined {

@@ -1,12 +1,12 @@
 import { useId, useState } from "preact/hooks";
-import { type OpenedBackup, openBackup, takeBackup } from "../../commands-backup.ts";
+import { type OpenedBackup, openBackup } from "../../commands-backup.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { Summary } from "./summary.tsx";
 
 type Restoring =
   | { readonly type: "idle" }
   | { readonly type: "reading" }
-  | { readonly type: "open"; readonly opened: OpenedBackup; readonly fault?: string }
+  | { readonly type: "open"; readonly opened: OpenedBackup }
   | { readonly type: "refused"; readonly why: string }
   | { readonly type: "added"; readonly count: number };
 
@@ -38,14 +38,6 @@ export function Restore() {
     // The same file may be chosen again, perhaps mended.
     input.value = "";
   };
-  const add = async (what: OpenedBackup) => {
-    const taken = await takeBackup(what.backup);
-    setState(
-      taken.ok
-        ? { type: "added", count: taken.value }
-        : { type: "open", opened: what, fault: sentence(taken) },
-    );
-  };
   return (
     <section class="kit-part">
       <h2>{words.title}</h2>
@@ -70,7 +62,7 @@ export function Restore() {
         </p>
       )}
       {state.type === "open" && (
-        <Summary opened={state.opened} fault={state.fault} onAdd={() => void add(state.opened)} />
+        <Summary opened={state.opened} onAdded={(count) => setState({ type: "added", count })} />
       )}
       {state.type === "added" && <p role="status">{words.added(state.count)}</p>}
     </section>

@@ -1,18 +1,25 @@
-import type { OpenedBackup } from "../../commands-backup.ts";
+import { useState } from "preact/hooks";
+import { type OpenedBackup, takeBackup } from "../../commands-backup.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { say } from "../../words/say.ts";
-import { sayLater } from "../../words/say-later.ts";
+import { sayLater, sentence } from "../../words/say-later.ts";
 
 interface SummaryProps {
   readonly opened: OpenedBackup;
-  readonly fault: string | undefined;
-  readonly onAdd: () => void;
+  /** Hears how many records were added. */
+  readonly onAdded: (count: number) => void;
 }
 
-/** What would happen, before it does. */
-export function Summary({ opened: { backup, fresh, known }, fault, onAdd }: SummaryProps) {
+/** What would happen, before it does; it is added on a hold. */
+export function Summary({ opened: { backup, fresh, known }, onAdded }: SummaryProps) {
+  const [fault, setFault] = useState<string>();
   const words = sayLater.kit.restore;
   const unread = backup.unreadLines.length;
+  const add = async () => {
+    const taken = await takeBackup(backup);
+    if (taken.ok) onAdded(taken.value);
+    else setFault(sentence(taken));
+  };
   return (
     <>
       <ul class="kit-list" role="status">
@@ -23,7 +30,7 @@ export function Summary({ opened: { backup, fresh, known }, fault, onAdd }: Summ
       {fresh === 0 ? (
         <p>{words.nothing}</p>
       ) : (
-        <HoldButton label={words.add(fresh)} hints={say.work.hints} onAct={onAdd} />
+        <HoldButton label={words.add(fresh)} hints={say.work.hints} onAct={() => void add()} />
       )}
       {fault !== undefined && (
         <p class="kit-fault" role="alert">

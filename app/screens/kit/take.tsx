@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { atDesk } from "../../commands.ts";
-import { type OpenedBackup, openBackup, takeBackup } from "../../commands-backup.ts";
+import { type OpenedBackup, openBackup } from "../../commands-backup.ts";
 import { type CameraOutcome, cameraWith } from "../../device/camera.ts";
 import { type Gathered, gather, wholeOf } from "../../handover/frames.ts";
 import { nameOf, unpacked } from "../../handover/parcel.ts";
@@ -13,7 +13,7 @@ import { Summary } from "./summary.tsx";
 type Taking =
   | { readonly type: "idle"; readonly why?: string }
   | { readonly type: "watching"; readonly gathered?: Gathered }
-  | { readonly type: "open"; readonly opened: OpenedBackup; readonly fault?: string }
+  | { readonly type: "open"; readonly opened: OpenedBackup }
   | { readonly type: "taken"; readonly count: number };
 
 const words = sayLater.handing.take;
@@ -71,14 +71,6 @@ export function Take() {
       if (gathered.parts.size === gathered.count) void openedFrom(gathered).then(setState);
       return { type: "watching", gathered };
     });
-  const add = async (opened: OpenedBackup) => {
-    const taken = await takeBackup(opened.backup);
-    setState(
-      taken.ok
-        ? { type: "taken", count: taken.value }
-        : { type: "open", opened, fault: sentence(taken) },
-    );
-  };
   return (
     <section class="kit-part">
       <h2>{words.title}</h2>
@@ -92,7 +84,7 @@ export function Take() {
         />
       )}
       {state.type === "open" && (
-        <Summary opened={state.opened} fault={state.fault} onAdd={() => void add(state.opened)} />
+        <Summary opened={state.opened} onAdded={(count) => setState({ type: "taken", count })} />
       )}
       {state.type === "taken" && <p role="status">{words.done(state.count)}</p>}
       {state.type === "taken" && <LinkButton href={routes.bench}>{words.toBench}</LinkButton>}

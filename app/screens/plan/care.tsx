@@ -1,6 +1,6 @@
 import { allergensThrough, cautionsOf } from "../../../core/spec/declared.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
-import { specs } from "../../state.ts";
+import { specBook } from "../../pantry.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { shelf } from "./house.ts";
 import { Section } from "./section.tsx";
@@ -15,8 +15,7 @@ interface Declared {
 
 function declaredOf(plan: Plan): Declared {
   const ids = plan.ingredients.map(({ id }) => id);
-  const book = new Map(specs.value.map((spec) => [spec.id, spec]));
-  const { allergens, missing } = allergensThrough(ids, shelf.value, book);
+  const { allergens, missing } = allergensThrough(ids, shelf.value, specBook.value);
   const named = allergens.map((one) => sayLater.ingredient.allergen[one].toLowerCase());
   return {
     contains: named.length === 0 ? words.none : words.contains(named.join(", ")),

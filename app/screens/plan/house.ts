@@ -3,14 +3,12 @@ import { declaredCupboard } from "../../../core/spec/declared.ts";
 import { type HouseRules, NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import type { Tools } from "../../../core/spec/rounded-plan.ts";
-import { cupboard } from "../../pantry.ts";
-import { settings, specs } from "../../state.ts";
+import { cupboard, specBook } from "../../pantry.ts";
+import { settings } from "../../state.ts";
 import { volume } from "../../words/format.ts";
 
 /** The cupboard with the allergens and cautions of what the house makes itself. */
-export const shelf = computed(() =>
-  declaredCupboard(cupboard.value, new Map(specs.value.map((spec) => [spec.id, spec]))),
-);
+export const shelf = computed(() => declaredCupboard(cupboard.value, specBook.value));
 
 const ounce = computed(() => settings.value.ounce);
 

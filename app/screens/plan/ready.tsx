@@ -1,19 +1,21 @@
 import { useMemo, useState } from "preact/hooks";
 import { type Parts, partsOf } from "../../../core/board/plan-ahead.ts";
 import type { Planned } from "../../../core/board/planned.ts";
-import type { DayPlan, PlacedStep } from "../../../core/board/schedule/day-plan.ts";
-import { prepDay } from "../../../core/board/schedule/prep-day.ts";
+import type { PlacedStep } from "../../../core/board/schedule/day-plan.ts";
+import { type PrepDay, prepDay } from "../../../core/board/schedule/prep-day.ts";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
+import { windowsOf, workByHand } from "../../ahead/by-hand.ts";
 import { MomentFields, useMoment } from "../../ahead/moment.tsx";
 import { dayOf, limitsUntil, minute, seen, waiting } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
 import { freshId, savePlanned, tell } from "../../commands.ts";
+import { specBook } from "../../pantry.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
-import { now, openRuns, ownProcedures, specs } from "../../state.ts";
+import { now, openRuns, ownProcedures } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
@@ -37,7 +39,7 @@ function useCandidate({ plan, changes }: ReadyProps, readyBy: number) {
     const batch: Planned = { id, plan, procedure, readyBy, changes: [...changes] };
     const parts = partsOf(batch, {
       cupboard: shelf.value,
-      specs: new Map(specs.value.map((spec) => [spec.id, spec])),
+      specs: specBook.value,
       rules: house.value,
       procedures: ownProcedures.value,
       newId: freshId,
@@ -46,24 +48,14 @@ function useCandidate({ plan, changes }: ReadyProps, readyBy: number) {
   }, [id, plan, changes.join(), readyBy]);
 }
 
-/** Runs of hands-on work of one batch, each with what is to be done in it. */
-function windowsOf(day: DayPlan, { id, procedure }: Planned): readonly string[] {
-  const mine = day.placed.filter(({ job, step }) => {
-    const kind = procedure.steps.find((one) => one.id === step)?.kind;
-    return job === id && (kind === "hands-on" || kind === "reading");
-  });
-  const groups: PlacedStep[][] = [];
-  for (const one of mine) {
-    const last = groups.at(-1);
-    if (last?.at(-1)?.endAt === one.startAt) last.push(one);
-    else groups.push([one]);
-  }
+/** When hands are wanted for one batch, each time with what is to be done. */
+function windowLines(found: PrepDay, { id, procedure }: Planned): readonly string[] {
   const title = ({ step }: PlacedStep) =>
     stepTitle(procedure.steps.find((one) => one.id === step) ?? { id: step });
-  return groups.map((group) => {
-    const from = group[0]?.startAt ?? 0;
-    const to = group.at(-1)?.endAt ?? 0;
-    return `${dueTime(from, now.value)}–${dueTime(to, from)}: ${group.map(title).join(", ")}`;
+  return windowsOf(workByHand(found).filter(({ job }) => job === id)).map((window) => {
+    const from = window[0]?.startAt ?? 0;
+    const to = window.at(-1)?.endAt ?? 0;
+    return `${dueTime(from, now.value)}–${dueTime(to, from)}: ${window.map(title).join(", ")}`;
   });
 }
 
@@ -145,7 +137,7 @@ function Answer(props: ReadyProps & { readonly at: number }) {
       )}
       {!found.plan.ok && <p class="plan-say">{shortSentence(found.plan, nameOf)}</p>}
       <ul class="plan-ready">
-        {windowsOf(day, batch).map((line) => (
+        {windowLines(found, batch).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

@@ -1,4 +1,5 @@
 import {
+  isWait,
   READING_KEYS,
   type ReadingKey,
   STANDS,
@@ -47,7 +48,7 @@ function Time(props: StepFormProps & { readonly field: TimeName; readonly label:
 
 function Times(props: StepFormProps) {
   const { draft, step, faults, insist, onText } = props;
-  if (step.kind === "hands-on" || step.kind === "reading") {
+  if (!isWait(step)) {
     return <Time {...props} field="handsFor" label={words.handsFor} />;
   }
   const watched = step.kind === "watched-wait";

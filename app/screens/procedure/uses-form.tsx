@@ -1,4 +1,4 @@
-import type { Step } from "../../../core/method/procedure.ts";
+import { isWait, type Step } from "../../../core/method/procedure.ts";
 import { Stepper } from "../../parts/stepper.tsx";
 import { sayLater } from "../../words/say-later.ts";
 import type { StepFormProps } from "./form.ts";
@@ -12,8 +12,8 @@ const MOST = 9;
 type Counted = (typeof COUNTED)[number];
 
 /** A step done by hand takes one person unless it says otherwise. */
-const usually = ({ kind }: Step, resource: Counted): number =>
-  resource === "person" && (kind === "hands-on" || kind === "reading") ? 1 : 0;
+const usually = (step: Step, resource: Counted): number =>
+  resource === "person" && !isWait(step) ? 1 : 0;
 
 /** What the step keeps others from using, and how many of it. */
 export function UsesForm({ step, onChange }: StepFormProps) {

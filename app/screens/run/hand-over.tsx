@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { OtherWatch } from "../../../core/run/event.ts";
+import { type OtherWatch, WATCHERS } from "../../../core/run/event.ts";
 import { type HandOver as Handed, handOverOf } from "../../../core/run/hand-over.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { Chips } from "../../parts/chips.tsx";
@@ -24,8 +24,6 @@ interface WayProps {
 
 /** Nobody puts the phone away for less, ms. Judgement. */
 const WORTH_DIMMING = 2 * 60_000;
-
-const WAYS = ["phone-clock", "person", "vessel"] as const satisfies readonly OtherWatch[];
 
 /** Logs that something else watches, and offers to take it back. */
 async function hand(
@@ -103,7 +101,7 @@ function Ways(way: WayProps) {
     <>
       <Chips
         label={words.which}
-        options={WAYS.map((value) => ({ value, label: words.ways[value] }))}
+        options={WATCHERS.map((value) => ({ value, label: words.ways[value] }))}
         value={to}
         onChange={setTo}
       />

@@ -7,7 +7,6 @@ export const bench = {
   prepList: "Prep list",
   now: "now",
   waitsFor: "waiting for you",
-  late: (length: string) => `${length} late`,
   left: "left",
   running: (count: number) => (count === 1 ? "1 batch running" : `${count} batches running`),
   column: (name: string, what: string) => `${name}: ${what}`,

@@ -1,5 +1,6 @@
 import type { Draft, RunEvent, Stamp, Weighed } from "../../../core/run/event.ts";
 import { clockTime, day, dueTime, duration, mass, type VolumeStyle, volume } from "../format.ts";
+import { isLate } from "../how-late.ts";
 import { drip } from "./drip.ts";
 
 /** What the wording of an event needs to know beside the event. */
@@ -79,7 +80,7 @@ const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
   vessel: "also written on the vessel",
 };
 
-const late = (ms: number): string => (ms < 1500 ? "" : `, ${duration(ms)} after it was due`);
+const late = (ms: number): string => (isLate(ms) ? `, ${duration(ms)} after it was due` : "");
 
 const sayings: Sayings = {
   "run.started": ({ batch, plan, appVersion }, { style }) =>

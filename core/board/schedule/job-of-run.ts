@@ -1,8 +1,8 @@
-import type { Step } from "../../method/procedure.ts";
+import { isWait, type Step } from "../../method/procedure.ts";
 import { dripOutlook } from "../../run/drip-outlook.ts";
 import { endingOf, openVisit, type Run, type Visit } from "../../run/run.ts";
 import type { Job, JobStep } from "./job.ts";
-import { isWait, type JobFacts, jobStep, standHeld, timeOf } from "./job-of.ts";
+import { type JobFacts, jobStep, standHeld, timeOf } from "./job-of.ts";
 import { type Passage, pathOfRun } from "./path-of-run.ts";
 
 const MINUTE = 60_000;

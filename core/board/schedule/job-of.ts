@@ -1,11 +1,11 @@
-import { type Procedure, type Step, stepOf } from "../../method/procedure.ts";
+import { isWait, type Procedure, type Step, stepOf } from "../../method/procedure.ts";
 import { usualPath } from "../../method/usual-path.ts";
 import { FILTER_STAND, type Hold, type Job, type JobStep, type Use } from "./job.ts";
 
 const SECOND = 1000;
 const MINUTE = 60 * SECOND;
 /** @source judgement: pouring, weighing, washing up after one thing, in a bar that is set up */
-const HANDS_ON = 5 * MINUTE;
+export const HANDS_ON = 5 * MINUTE;
 /**
  * Longest idle time before hands-on work, ms: measured milk does not stand about, and the vessel is
  * swapped while the drip is watched. Common practice, no source; other work can wait.
@@ -45,9 +45,6 @@ export interface JobGuess {
    */
   readonly guessed: readonly string[];
 }
-
-/** Whether a step goes on without hands. */
-export const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";
 
 /**
  * A wait begins by itself when the step before it ends; hands-on work when somebody has time, but not
