@@ -2,6 +2,7 @@ import type { ReadonlySignal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import { later } from "./later.tsx";
+import { Logged } from "./logged.tsx";
 import { routes } from "./routes.ts";
 import { BenchScreen } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
@@ -38,6 +39,11 @@ const ShelfScreen = later(async () => (await import("./screens/shelf.tsx")).Shel
 const LabelScreen = later(async () => (await import("./screens/label.tsx")).LabelScreen);
 const LogbookScreen = later(async () => (await import("./screens/logbook.tsx")).LogbookScreen);
 const BatchScreen = later(async () => (await import("./screens/batch.tsx")).BatchScreen);
+const CompareScreen = later(async () => (await import("./screens/compare.tsx")).CompareScreen);
+const ServicesScreen = later(
+  async () => (await import("./screens/plan/services.tsx")).ServicesScreen,
+);
+const LearntScreen = later(async () => (await import("./screens/learnt.tsx")).LearntScreen);
 const SheetScreen = later(async () => (await import("./screens/sheet.tsx")).SheetScreen);
 const KitScreen = later(async () => {
   const { KitScreen: Kit } = await import("./screens/kit.tsx");
@@ -90,6 +96,9 @@ const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
   logbook: "logbook",
   batch: "logbook",
   sheet: "logbook",
+  compare: "logbook",
+  services: "specs",
+  learnt: "logbook",
   kit: "kit",
 };
 
@@ -103,6 +112,13 @@ const TABS = {
 
 const PLACES = ["bench", "specs", "shelf", "logbook", "kit"] as const;
 
+/** A screen of one batch, drawn once the batch's log has been read. */
+const logged = (Shown: ComponentType<{ readonly id: string }>, id: string, runId = id) => (
+  <Logged key={id} runId={runId}>
+    <Shown id={id} />
+  </Logged>
+);
+
 function Screen({ route, app }: { readonly route: Route; readonly app: AppProps }) {
   const { place, id } = route;
   switch (place) {
@@ -110,11 +126,11 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
     case "bench":
       return <BenchScreen />;
     case "run":
-      return <RunScreen key={id} id={id} />;
+      return logged(RunScreen, id);
     case "days":
       return <DaysScreen />;
     case "hand":
-      return <HandScreen key={id} id={id} />;
+      return logged(HandScreen, id, id.replace(/^run~/u, ""));
     case "specs":
       return <SpecsScreen />;
     case "spec":
@@ -134,17 +150,23 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
     case "shelf":
       return <ShelfScreen />;
     case "label":
-      return <LabelScreen key={id} id={id} />;
+      return logged(LabelScreen, id);
     case "vessel":
-      return <VesselScreen key={id} id={id} />;
+      return logged(VesselScreen, id);
     case "dim":
       return <DimScreen key={id} id={id} />;
     case "logbook":
       return <LogbookScreen />;
+    case "compare":
+      return <CompareScreen key={id} id={id} />;
+    case "services":
+      return <ServicesScreen key={id} id={id} />;
+    case "learnt":
+      return <LearntScreen key={id} id={id} />;
     case "sheet":
-      return <SheetScreen key={id} id={id} />;
+      return logged(SheetScreen, id);
     case "batch":
-      return <BatchScreen key={id} id={id} />;
+      return logged(BatchScreen, id);
     case "kit":
       return <KitScreen {...app} />;
     default:
@@ -179,6 +201,9 @@ export function App(props: AppProps) {
     <>
       <div class="app-screen" key={address.value}>
         {open.type === "opening" && <p class="app-say">{say.places.opening}</p>}
+        {open.type === "working-out" && (
+          <p class="app-say">{say.places.workingOut(open.done, open.all)}</p>
+        )}
         {open.type === "failed" && (
           <p class="app-say" role="alert">
             {say.places.failed(open.why)}

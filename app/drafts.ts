@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { type ReadonlySignal, signal } from "@preact/signals";
 
 /** Forms that differ from what is stored, by the address of their screen. */
 export interface DraftBook<Draft> {
@@ -10,9 +10,15 @@ export interface DraftBook<Draft> {
   readonly dropDraft: (key: string) => void;
 }
 
+const books: ReadonlySignal<ReadonlyMap<string, unknown>>[] = [];
+
+/** Whether some form differs from what is stored: the app must not start anew meanwhile. */
+export const somethingUnsaved = (): boolean => books.some((drafts) => drafts.value.size > 0);
+
 /** A book of unsaved forms of one kind; gone with the page. */
 export function draftBook<Draft>(): DraftBook<Draft> {
   const drafts = signal<ReadonlyMap<string, Draft>>(new Map());
+  books.push(drafts);
   return {
     keptDraft: (key) => drafts.value.get(key),
     keepDraft: (key, draft) => {

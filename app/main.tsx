@@ -9,11 +9,25 @@ import type { AlarmStatus } from "./alarm/status.ts";
 import { App } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
-import { openDesk, readAgain } from "./commands.ts";
+import type { Told } from "./desk.ts";
 import { guardLinks } from "./parts/link-guard.ts";
-import { address, alarmStatus, notice, now, opening, settings, updateWaiting } from "./state.ts";
+import { askForPen, dropPen, pen } from "./pen.ts";
+import { decisions, everyRecord, openDesk, readAgain, readEverything } from "./reading.ts";
+import { benchRows } from "./screens/bench.tsx";
+import {
+  address,
+  alarmStatus,
+  notice,
+  now,
+  opening,
+  settings,
+  somethingSaved,
+  updateWaiting,
+} from "./state.ts";
 import { openDatabase } from "./storage/database.ts";
+import { rememberedLanguage, rememberLanguage } from "./storage/remembered.ts";
 import { deviceId } from "./storage/settings.ts";
+import { speak } from "./words/language.ts";
 import { say } from "./words/say.ts";
 
 // The content policy forbids code made from text: without this zod would try, and be reported.
@@ -75,6 +89,17 @@ function followAddress(): void {
   read();
 }
 
+/** With the first thing that is really saved, the browser is asked once to keep it. */
+function askOnceToKeep(): void {
+  effect(() => {
+    if (!somethingSaved.value || settings.peek().askedToKeep) return;
+    import("./ask-once.ts").then(
+      (asking) => asking.askOnce(),
+      () => undefined,
+    );
+  });
+}
+
 /** What the style sheets must know of the house's choices. */
 function followChoices(): void {
   const root = document.documentElement;
@@ -84,6 +109,22 @@ function followChoices(): void {
     else root.dataset.theme = theme;
     root.dataset.hand = hand;
     root.toggleAttribute("data-glove", glove);
+  });
+  effect(() => {
+    // Before that nobody knows what was chosen.
+    if (opening.value.type !== "ready") return;
+    const { language } = settings.value;
+    rememberLanguage(language);
+    void speak(language);
+  });
+}
+
+/** What another window stored is read again here. */
+function followOthers(channel: BroadcastChannel): void {
+  channel.addEventListener("message", ({ data }: MessageEvent<Told>) => {
+    // A window of another version may say it otherwise: it will be read at the next start.
+    const told = data.stored === "run" ? readAgain(data.runId) : readEverything();
+    told.catch(() => undefined);
   });
 }
 
@@ -97,20 +138,31 @@ async function openStorage(clock: Clock): Promise<void> {
   });
   const open = () =>
     openDatabase({
-      onSuperseded: () => fail(say.places.superseded),
+      onSuperseded: () => {
+        dropPen();
+        fail(say.places.superseded);
+      },
       // The next write opens it anew.
       onLost: () => undefined,
     });
+  const onPart = (done: number, all: number) => {
+    opening.value = { type: "working-out", done, all };
+  };
   try {
-    const db = await open();
-    const device = await deviceId(db, newId);
+    const { db, newer } = await open();
+    if (newer) pen.value = "newer";
+    else await askForPen(readEverything);
+    const device = newer ? "reader" : await deviceId(db, newId);
     const channel = new BroadcastChannel(CHANNEL);
-    channel.addEventListener("message", (event) => {
-      if (typeof event.data === "string") void readAgain(event.data);
-    });
-    const announce = (runId: string) => channel.postMessage(runId);
-    await openDesk({ db, reopen: open, clock, device, newId, announce });
+    followOthers(channel);
+    const announce = (told: Told) => channel.postMessage(told);
+    const reopen = async () => (await open()).db;
+    await openDesk({ db, reopen, clock, device, newId, announce }, onPart);
     opening.value = { type: "ready" };
+    // Fetched before they are wanted; a failure shows when they are.
+    Promise.all([decisions(), import("./commands.ts")]).catch(() => undefined);
+    // Read behind the first screen's back: whoever needs them asks again.
+    everyRecord().catch(() => undefined);
   } catch (error) {
     fail(whyNot(error));
   } finally {
@@ -123,6 +175,7 @@ async function start(clock: Clock): Promise<void> {
   keepTime(clock);
   followAddress();
   followChoices();
+  askOnceToKeep();
   guardLinks();
   let bell: Bell | undefined;
   const sheet = signal<ComponentType | undefined>(undefined);
@@ -134,11 +187,15 @@ async function start(clock: Clock): Promise<void> {
   // Nothing on the first screen needs the worker: it is fetched once that screen stands.
   const updates = () => import("./update.ts");
   const onUpdate = async () => (await updates()).applyUpdate(pause);
+  // A language other than English is fetched before anything is said.
+  await speak(rememberedLanguage());
   const root = document.getElementById("app");
   if (root !== null) {
     const onSound = (kind: AlarmKind) => bell?.sound(kind);
     render(<App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />, root);
   }
+  // Meanwhile: a bench with something on it needs them as soon as it is known.
+  benchRows().catch(() => undefined);
   await openStorage(clock);
   const { watchForUpdate } = await updates();
   await watchForUpdate({

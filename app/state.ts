@@ -1,5 +1,6 @@
 import { batch as atOnce, computed, signal } from "@preact/signals";
 import type { Planned } from "../core/board/planned.ts";
+import type { BatchRecord } from "../core/logbook/record.ts";
 import type { Procedure } from "../core/method/procedure.ts";
 import type { RunEvent } from "../core/run/event.ts";
 import { foldRun } from "../core/run/fold.ts";
@@ -10,11 +11,15 @@ import type { Spec } from "../core/spec/spec.ts";
 import type { Ringing } from "./alarm/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
 import type { Books } from "./storage/books.ts";
+import type { StoredRecord } from "./storage/database.ts";
+import type { ReadLog } from "./storage/run-log.ts";
 import { DEFAULT_SETTINGS, type Settings } from "./storage/settings.ts";
 
 /** Whether the phone's storage is open. */
 export type Opening =
   | { readonly type: "opening" }
+  /** After an update or an import: what lists need is worked out anew from the logs. */
+  | { readonly type: "working-out"; readonly done: number; readonly all: number }
   | { readonly type: "ready" }
   | { readonly type: "failed"; readonly why: string };
 
@@ -22,7 +27,8 @@ export type Opening =
 export type Saving =
   | { readonly type: "saved" }
   | { readonly type: "saving" }
-  | { readonly type: "not-saved"; readonly why: string };
+  | { readonly type: "not-saved"; readonly why: string }
+  | { readonly type: "no-room" };
 
 /** A line at the foot of the screen, with an act that can be taken back where there is one. */
 export interface Notice {
@@ -32,6 +38,8 @@ export interface Notice {
 }
 
 export const opening = signal<Opening>({ type: "opening" });
+/** Whether something that a person made was stored since the page opened. */
+export const somethingSaved = signal(false);
 export const saving = signal<Saving>({ type: "saved" });
 export const notice = signal<Notice | undefined>(undefined);
 /** The moment the page was last drawn for, epoch ms; main.tsx keeps it moving. */
@@ -62,8 +70,6 @@ export type WetHands =
 
 export const wetHands = signal<WetHands>({ type: "dry" });
 export const updateWaiting = signal(false);
-/** Entries of the database that this version could not read. */
-export const unread = signal(0);
 /** The address after the #, which place or thing is shown. */
 export const address = signal("");
 
@@ -75,13 +81,53 @@ function runOfLog(log: readonly RunEvent[]): Run | undefined {
   return folded.get(log);
 }
 
-/** Every run whose start is known. */
-export const runs = computed<readonly Run[]>(() =>
+/** The runs whose logs are in memory: those being made, and the few that were looked at. */
+const loadedRuns = computed<readonly Run[]>(() =>
   [...logs.value.values()].flatMap((log) => runOfLog(log) ?? []),
 );
 
 /** The runs being made now. */
-export const openRuns = computed(() => runs.value.filter((run) => endingOf(run) === undefined));
+export const openRuns = computed(() =>
+  loadedRuns.value.filter((run) => endingOf(run) === undefined),
+);
+
+const recordsById = signal<ReadonlyMap<string, StoredRecord>>(new Map());
+/** Whether every record has been read; until then the lists are not complete. */
+export const recordsRead = signal(false);
+
+/** Every batch there is, open or ended, as lists need it. */
+export const records = computed<readonly BatchRecord[]>(() =>
+  [...recordsById.value.values()].map(({ record }) => record),
+);
+
+const unreadLogs = new Map<string, number>();
+const unreadBooks = signal(0);
+/** Entries of the database that this version could not read. */
+export const unread = computed(() =>
+  [...recordsById.value.values()].reduce((sum, one) => sum + one.unread, unreadBooks.value),
+);
+
+/** Stored events of a run that this version does not understand. */
+export const unreadIn = (runId: string): number => unreadLogs.get(runId) ?? 0;
+
+/** Takes records as stored into the page's memory. */
+export function takeRecords(some: readonly StoredRecord[]): void {
+  if (some.length === 0) return;
+  const next = new Map(recordsById.value);
+  for (const one of some) next.set(one.id, one);
+  recordsById.value = next;
+}
+
+/** Lets go of runs that are no longer stored: those of the invented history that was removed. */
+export function forgetRuns(gone: ReadonlySet<string>): void {
+  atOnce(() => {
+    recordsById.value = new Map([...recordsById.value].filter(([id]) => !gone.has(id)));
+    logs.value = new Map([...logs.value].filter(([id]) => !gone.has(id)));
+  });
+}
+
+/** Whether a run's log is in memory; until then nothing can be said of the run. */
+export const isLoaded = (runId: string): boolean => logs.value.has(runId);
 
 /** The log of a run, in the common order. */
 export const logOf = (runId: string): readonly RunEvent[] => logs.value.get(runId) ?? [];
@@ -99,21 +145,26 @@ export function takeEvents(events: readonly RunEvent[]): void {
   logs.value = next;
 }
 
-/** Takes the whole of what was stored into the page's memory, in one redraw. */
-export function takeAll(
-  all: Books & {
-    readonly events: readonly RunEvent[];
-    readonly settings: Settings;
-    readonly unread: number;
-  },
+/** Takes logs as they were read, also those that hold nothing. */
+export function takeLogs(read: readonly ReadLog[]): void {
+  const next = new Map(logs.value);
+  for (const { runId, events, unread: beyond } of read) {
+    unreadLogs.set(runId, beyond);
+    next.set(runId, mergeEvents(next.get(runId) ?? [], events));
+  }
+  logs.value = next;
+}
+
+/** Takes what was stored beside the logs into the page's memory, in one redraw. */
+export function takeBooks(
+  all: Books & { readonly settings: Settings; readonly unread: number },
 ): void {
   atOnce(() => {
-    takeEvents(all.events);
     specs.value = all.specs;
     ownIngredients.value = all.ingredients;
     ownProcedures.value = all.procedures;
     planned.value = all.planned;
     settings.value = all.settings;
-    unread.value = all.unread;
+    unreadBooks.value = all.unread;
   });
 }

@@ -4,8 +4,10 @@ import { withLearntTimes } from "../../core/method/learnt-times.ts";
 import type { Procedure } from "../../core/method/procedure.ts";
 import type { Plan } from "../../core/spec/plan.ts";
 import { dropPlanned, perform } from "../commands.ts";
+import { everyRecord } from "../reading.ts";
 import { routes } from "../routes.ts";
-import { runs } from "../state.ts";
+import { records } from "../state.ts";
+import { inOneLine } from "../words/joined.ts";
 import { sayLater, sentence } from "../words/say-later.ts";
 import { batchName } from "./batch-name.ts";
 
@@ -17,7 +19,7 @@ const appVersion = (): string => document.documentElement.dataset.version ?? "";
 
 /** The procedure with the waits that this bar's own batches have taught. */
 function asLearnt(procedure: Procedure, { spec }: Plan): Procedure {
-  const learnt = timeToClear(runs.value, procedure.id);
+  const learnt = timeToClear(records.value, procedure.id);
   return learnt === undefined
     ? procedure
     : withLearntTimes(procedure, learnt, spec.procedure?.times);
@@ -30,6 +32,8 @@ function asLearnt(procedure: Procedure, { spec }: Plan): Procedure {
  */
 export async function begin(batch: Beginning): Promise<string | undefined> {
   const { id, plan, procedure, changes, readyBy } = batch;
+  // Its name and its waits depend on every batch before it.
+  await everyRecord();
   const started = await perform(id, {
     type: "start-run",
     batch: batchName(plan.spec.name),
@@ -40,7 +44,7 @@ export async function begin(batch: Beginning): Promise<string | undefined> {
   });
   if (!started.ok) return sentence(started);
   if (changes.length > 0) {
-    const text = sayLater.plan.whatIf.note(changes.join("; "), String(plan.spec.version));
+    const text = sayLater.plan.whatIf.note(inOneLine(changes), String(plan.spec.version));
     // The plan itself holds every figure: a note that could not be stored loses nothing.
     await perform(id, { type: "add-note", text });
   }

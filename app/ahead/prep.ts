@@ -4,7 +4,7 @@ import type { Limits } from "../../core/board/schedule/job.ts";
 import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
 import { limitsOf } from "../../core/board/schedule/room.ts";
 import { localOf, phoneZone } from "../local-time.ts";
-import { now, openRuns, planned, runs, settings } from "../state.ts";
+import { now, openRuns, planned, records, runOf, settings } from "../state.ts";
 import { dueTime } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
@@ -19,7 +19,7 @@ export const minute = computed(() => Math.floor(now.value / MINUTE) * MINUTE);
 
 /** Batches that are planned and not begun, the first to be ready first. */
 export const waiting = computed(() =>
-  notBegun(planned.value, runs.value).toSorted((a, b) => a.readyBy - b.readyBy),
+  notBegun(planned.value, records.value).toSorted((a, b) => a.readyBy - b.readyBy),
 );
 
 const room = computed(() => {
@@ -58,7 +58,7 @@ export const dayOf = ({ plan }: PrepDay): DayPlan => (plan.ok ? plan : plan.leas
 
 /** What a job is called: its spec, and the batch where it has begun. */
 export function jobName(id: string): string {
-  const run = runs.value.find((one) => one.id === id);
+  const run = runOf(id);
   if (run !== undefined) return `${run.plan.spec.name} ${run.batch}`;
   return planned.value.find((one) => one.id === id)?.plan.spec.name ?? id;
 }
@@ -66,8 +66,7 @@ export function jobName(id: string): string {
 /** What a step of a job is called; an earlier passage through it carries its round: `re-pour#1`. */
 export function stepName(job: string, passage: string): string {
   const [step = passage] = passage.split("#");
-  const made =
-    runs.value.find((one) => one.id === job) ?? planned.value.find((one) => one.id === job);
+  const made = runOf(job) ?? planned.value.find((one) => one.id === job);
   const found = made?.procedure.steps.find(({ id }) => id === step);
   return stepTitle(found ?? { id: step });
 }

@@ -94,12 +94,7 @@ export function NumberPad(props: NumberPadProps) {
           {words.erase}
         </TapButton>
       </div>
-      <HoldButton
-        label={words.done}
-        hints={words.hints}
-        disabled={value === "" || fault !== undefined}
-        onAct={onDone}
-      />
+      <HoldButton label={words.done} hints={words.hints} disabled={value === ""} onAct={onDone} />
     </div>
   );
 }

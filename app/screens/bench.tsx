@@ -1,105 +1,37 @@
-import { type BenchRow, benchRows } from "../../core/board/bench.ts";
-import { type Glass, glassOf } from "../../core/board/column.ts";
 import { later } from "../later.tsx";
-import { Column } from "../parts/column.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
-import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
-import { alarmStatus, now, openRuns, planned } from "../state.ts";
-import { countdown, dueTime, duration } from "../words/format.ts";
-import { howLate } from "../words/how-late.ts";
+import { openRuns, planned } from "../state.ts";
 import { say } from "../words/say.ts";
 import "./bench.css";
-import { stepOfVisit } from "../../core/run/run.ts";
-import { stepTitle } from "../words/step-title.ts";
+
+/** Fetched while storage opens: a bench on which nothing stands does not need them. */
+export const benchRows = async () => (await import("./bench/rows.tsx")).BenchRows;
+const Rows = later(benchRows);
 
 /** What the hours ahead ask for is worked out once the batches stand there. */
 const Ahead = later(async () => (await import("../ahead/ahead.tsx")).Ahead);
 
-function moodOf(row: BenchRow): "still" | "waiting" | "due" {
-  if (row.alarm === undefined) return "still";
-  return row.lateBy > 0 || row.alarm.dueAt <= now.value ? "due" : "waiting";
-}
-
-/** What is in the glass, in words. */
-function glassWords(glass: Glass): string {
-  const bands = glass.bands.map((band) => say.bench.bands[band.look]);
-  return bands.length === 0 ? say.bench.bands.empty : bands.join(", ");
-}
-
-function When({ row }: { readonly row: BenchRow }) {
-  const { alarm, lateBy } = row;
-  if (alarm === undefined) {
-    return (
-      <span class="bench-when">
-        <span class="bench-wait">{say.bench.waitsFor}</span>
-        <span>{say.work.since(duration(now.value - row.visit.startedAt))}</span>
-      </span>
-    );
-  }
-  if (alarm.dueAt <= now.value) {
-    return <span class="bench-when bench-due">{howLate(lateBy)}</span>;
-  }
-  return (
-    <span class="bench-when">
-      <span class="bench-digits">{countdown(alarm.dueAt - now.value)}</span>
-      <span>{say.work.due(dueTime(alarm.dueAt, now.value))}</span>
-    </span>
-  );
-}
-
-function Row({ row }: { readonly row: BenchRow }) {
-  const { run, visit } = row;
-  const glass = glassOf(run);
-  const verb = stepTitle(stepOfVisit(run, visit));
-  const name = run.plan.spec.name;
-  return (
-    <li>
-      <a class="bench-row" data-mood={moodOf(row)} href={routes.run(run.id)}>
-        <Column
-          size="rack"
-          layers={glass.bands}
-          line={glass.line}
-          mood={moodOf(row)}
-          label={say.bench.column(name, glassWords(glass))}
-        />
-        <span class="bench-words">
-          <span class="bench-verb">{verb}</span>
-          <span class="bench-name">
-            {name} <span class="bench-batch">{run.batch}</span>
-          </span>
-          <When row={row} />
-        </span>
-      </a>
-    </li>
-  );
-}
+/** Comes last: what is there must not move under a finger. */
+const BackupLine = later(async () => (await import("../ahead/backup-line.tsx")).BackupLine, true);
 
 /** What is running now, soonest wanted first. */
 export function BenchScreen() {
-  const rows = benchRows(openRuns.value, now.value);
+  const none = openRuns.value.length === 0;
   return (
     <main class="bench">
       <h1 class="visually-hidden">{say.bench.title}</h1>
-      {rows.length === 0 ? (
-        <p class="bench-empty">{say.bench.empty}</p>
-      ) : (
-        <StatusLine status={alarmStatus.value} />
-      )}
-      <ul class="bench-rows">
-        {rows.map((row) => (
-          <Row key={row.run.id} row={row} />
-        ))}
-      </ul>
-      {(rows.length > 0 || planned.value.length > 0) && (
+      {none ? <p class="bench-empty">{say.bench.empty}</p> : <Rows />}
+      {(!none || planned.value.length > 0) && (
         <>
           <Ahead />
           <LinkButton href={routes.days}>{say.bench.prepList}</LinkButton>
         </>
       )}
-      <LinkButton href={routes.specs} tone={rows.length === 0 ? "main" : "plain"}>
-        {rows.length === 0 ? say.bench.toSpecs : say.bench.start}
+      <LinkButton href={routes.specs} tone={none ? "main" : "plain"}>
+        {none ? say.bench.toSpecs : say.bench.start}
       </LinkButton>
+      <BackupLine />
     </main>
   );
 }

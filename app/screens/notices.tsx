@@ -1,14 +1,16 @@
 import { useState } from "preact/hooks";
-import { perform, tell } from "../commands.ts";
+import { mayRestart } from "../may-restart.ts";
 import { TapButton } from "../parts/tap-button.tsx";
-import { notice, openRuns, saving, unread, updateWaiting } from "../state.ts";
+import { pen, takePen } from "../pen.ts";
+import { notice, saving, unread, updateWaiting } from "../state.ts";
 import type { UpdateOutcome } from "../update.ts";
 import { say } from "../words/say.ts";
 import "./notices.css";
 
-/** A refusal is said as a sentence, which is fetched only then. */
+/** Acting, and the sentence for a refusal, are fetched only then. */
 async function takeBack({ runId, act }: { runId: string; act: string }): Promise<void> {
   notice.value = undefined;
+  const { perform, tell } = await import("../commands.ts");
   const done = await perform(runId, { type: "undo", act });
   if (!done.ok) tell((await import("../words/say-later.ts")).sentence(done));
 }
@@ -29,10 +31,10 @@ function Undo() {
   );
 }
 
-/** A new version never interrupts: it is offered only while nothing is being made. */
+/** A new version never interrupts: it is offered only while nobody would be sent away from work. */
 function Update({ onUpdate }: { readonly onUpdate: () => Promise<UpdateOutcome> }) {
   const [outcome, setOutcome] = useState<UpdateOutcome | undefined>(undefined);
-  if (!updateWaiting.value || openRuns.value.length > 0) return null;
+  if (!updateWaiting.value || !mayRestart()) return null;
   return (
     <div class="notices-line" data-says role="status">
       <span class="notices-text">
@@ -41,6 +43,19 @@ function Update({ onUpdate }: { readonly onUpdate: () => Promise<UpdateOutcome> 
         {outcome === undefined && say.places.updateWaiting}
       </span>
       <TapButton onAct={() => void onUpdate().then(setOutcome)}>{say.places.updateNow}</TapButton>
+    </div>
+  );
+}
+
+/** Another window writes, or a newer version has: what can be done here. */
+function PenLine() {
+  const who = pen.value;
+  if (who === "newer") return <p class="notices-line">{say.places.newerStorage}</p>;
+  if (who !== "elsewhere") return null;
+  return (
+    <div class="notices-line notices-wide" data-says role="status">
+      <span class="notices-text">{say.places.penElsewhere}</span>
+      <TapButton onAct={takePen}>{say.places.takePen}</TapButton>
     </div>
   );
 }
@@ -55,6 +70,12 @@ export function Notices({ onUpdate }: { readonly onUpdate: () => Promise<UpdateO
           {say.places.notSaved(state.why)}
         </p>
       )}
+      {state.type === "no-room" && (
+        <p class="notices-line notices-alert" role="alert">
+          {say.places.noRoom}
+        </p>
+      )}
+      <PenLine />
       {unread.value > 0 && (
         <p class="notices-line" data-says>
           {say.places.unread(unread.value)}

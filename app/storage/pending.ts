@@ -1,5 +1,6 @@
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import type { Database } from "./database.ts";
+import { markStale } from "./records.ts";
 
 // Written at once, before a transaction is even begun: what a person confirmed is on the phone
 // although the page dies before the database has it. These words are never changed.
@@ -75,14 +76,18 @@ export async function replayPending(db: Database): Promise<number> {
     }
   }
   if (events.length === 0) return 0;
-  const tx = db.transaction("events", "readwrite", { durability: "strict" });
-  let added = 0;
+  const tx = db.transaction(["events", "settings"], "readwrite", { durability: "strict" });
+  const log = tx.objectStore("events");
+  const added: RunEvent[] = [];
   for (const event of events) {
-    if ((await tx.store.getKey(event.id)) !== undefined) continue;
-    await tx.store.add(event);
-    added += 1;
+    if ((await log.getKey(event.id)) !== undefined) continue;
+    await log.add(event);
+    added.push(event);
+  }
+  if (added.length > 0) {
+    await markStale(tx.objectStore("settings"), new Set(added.map(({ runId }) => runId)));
   }
   await tx.done;
   dropPending(events);
-  return added;
+  return added.length;
 }

@@ -1,10 +1,13 @@
 import { accepted, type Result, refused } from "../../core/quantity/result.ts";
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
-import type { Database } from "./database.ts";
+import type { Database, StoredRecord } from "./database.ts";
 
-/** Everything read from the log: what was understood, and how many entries were not. */
+/** A run's log as it is stored. */
 export interface ReadLog {
+  readonly runId: string;
+  /** What was understood. */
   readonly events: readonly RunEvent[];
+  /** How many entries were not: they stay stored. */
   readonly unread: number;
 }
 
@@ -14,41 +17,53 @@ const understood = (stored: readonly unknown[]): readonly RunEvent[] =>
     return checked.success ? [checked.data] : [];
   });
 
-/** Reads every event, setting aside what this version does not understand (it stays stored). */
-export async function readLog(db: Database): Promise<ReadLog> {
-  const stored = await db.getAll("events");
+/** The events of one run, as stored now. */
+export async function readRun(db: Database, runId: string): Promise<ReadLog> {
+  const stored = await db.getAllFromIndex("events", "runId", runId);
   const events = understood(stored);
-  return { events, unread: stored.length - events.length };
+  return { runId, events, unread: stored.length - events.length };
+}
+
+/** The logs of the batches being made, and nothing of the others. */
+export async function readOpenRuns(db: Database): Promise<readonly ReadLog[]> {
+  const ids = await db.getAllKeysFromIndex("records", "openSince");
+  return Promise.all(ids.map((id) => readRun(db, id)));
 }
 
 /** Why events were not appended. */
 export type AppendRefusal = "log-has-moved-on";
 
+/** What one act adds to a run. */
+export interface Addition {
+  /** How many entries of the run there were when it was decided, understood or not. */
+  readonly expected: number;
+  readonly events: readonly RunEvent[];
+  /** The run's record with these events in it. */
+  readonly record: StoredRecord;
+}
+
 /**
- * Appends events of one run in one transaction, flushed to disk before it resolves.
+ * Appends events of one run and replaces its record in one transaction, flushed to disk before it
+ * resolves. Another window or an import may have added something since: then nothing is written and
+ * the caller decides again.
  *
- * @param expectedCount - how many events of the run the decision was made on; another tab or an
- *   import may have added some since, and then the caller decides again
  * @throws DOMException when the phone could not store them: nothing was written
  */
 export async function appendEvents(
   db: Database,
-  runId: string,
-  expectedCount: number,
-  events: readonly RunEvent[],
+  { expected, events, record }: Addition,
 ): Promise<Result<number, AppendRefusal>> {
-  const tx = db.transaction("events", "readwrite", { durability: "strict" });
-  // What this version does not understand was no part of the decision, so it is not counted.
-  const count = understood(await tx.store.index("runId").getAll(runId)).length;
-  if (count !== expectedCount) {
+  const tx = db.transaction(["events", "records"], "readwrite", { durability: "strict" });
+  const log = tx.objectStore("events");
+  const found = await log.index("runId").count(record.id);
+  if (found !== expected) {
     await tx.done;
-    return refused("log-has-moved-on", { expected: expectedCount, found: count });
+    return refused("log-has-moved-on", { expected, found });
   }
-  await Promise.all([...events.map((event) => tx.store.add(event)), tx.done]);
-  return accepted(count + events.length);
-}
-
-/** The events of one run, as stored now. */
-export async function readRun(db: Database, runId: string): Promise<readonly RunEvent[]> {
-  return understood(await db.getAllFromIndex("events", "runId", runId));
+  await Promise.all([
+    ...events.map((event) => log.add(event)),
+    tx.objectStore("records").put(record),
+    tx.done,
+  ]);
+  return accepted(found + events.length);
 }

@@ -1,13 +1,29 @@
 import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
 import type { Bottles } from "../run/event.ts";
-import { bottledOf, type Run } from "../run/run.ts";
+import type { Stock } from "../run/stock.ts";
 
 /** `last-day`: today is the day of the use-by. `past`: discard. */
 export type Keeping = "in-date" | "last-day" | "past";
 
-/** A bottled batch as it stands on the shelf. */
+/** A batch as the shelf needs it: its record has all of this. */
+export interface MayBeShelved {
+  readonly runId: string;
+  readonly specId: string;
+  readonly name: string;
+  readonly batch: string;
+  readonly pour: number;
+  readonly bottled?: {
+    readonly at: number;
+    readonly bottles: readonly Bottles[];
+    readonly useBy: number;
+  };
+  readonly stock?: Stock;
+}
+
+/** A bottled batch as it stands on the shelf. Volumes in ml. */
 export interface Shelved {
   readonly runId: string;
+  readonly specId: string;
   readonly name: string;
   readonly batch: string;
   /** Epoch ms. */
@@ -19,6 +35,20 @@ export interface Shelved {
   readonly bottles: readonly Bottles[];
   /** All bottles together. */
   readonly ml: number;
+  /** What is left of it by what was logged; never below nothing. */
+  readonly leftMl: number;
+  /** More was logged than there was, by so much. */
+  readonly overMl: number;
+  /** One serve. */
+  readonly pour: number;
+}
+
+/** A batch that is no longer on the shelf. */
+export interface Gone {
+  readonly runId: string;
+  readonly name: string;
+  readonly batch: string;
+  readonly ended: NonNullable<Stock["ended"]>;
 }
 
 function keepingAt(useBy: number, daysLeft: number, now: number): Keeping {
@@ -26,35 +56,53 @@ function keepingAt(useBy: number, daysLeft: number, now: number): Keeping {
   return daysLeft <= 0 ? "last-day" : "in-date";
 }
 
-function shelved(run: Run, now: number): readonly Shelved[] {
-  const bottled = bottledOf(run);
-  if (bottled === undefined) return [];
+function shelved(record: MayBeShelved, now: number): readonly Shelved[] {
+  const { runId, specId, name, batch, pour, bottled, stock } = record;
+  if (bottled === undefined || stock === undefined || stock.ended !== undefined) return [];
   const { useBy, bottles, at } = bottled;
   const daysLeft = differenceInCalendarDays(useBy, now);
   return [
     {
-      runId: run.id,
-      name: run.plan.spec.name,
-      batch: run.batch,
+      runId,
+      specId,
+      name,
+      batch,
       bottledAt: at,
       useBy,
       keeping: keepingAt(useBy, daysLeft, now),
       daysLeft,
       bottles,
-      ml: bottles.reduce((sum, { count, size }) => sum + count * size, 0),
+      ml: stock.bottledMl,
+      leftMl: stock.leftMl,
+      overMl: stock.overMl,
+      pour,
     },
   ];
 }
 
 /**
- * What is bottled, the earliest use-by first.
+ * What is bottled and neither spent nor discarded, the earliest use-by first.
  *
- * @param runs - any; those without a bottling are left out
+ * @param records - any; those without a bottling are left out
  * @param now - epoch ms
  * @returns days counted by the phone's calendar, whatever the clocks do in between
  */
-export function shelfOf(runs: readonly Run[], now: number): readonly Shelved[] {
-  return runs
-    .flatMap((run) => shelved(run, now))
+export function shelfOf(records: readonly MayBeShelved[], now: number): readonly Shelved[] {
+  return records
+    .flatMap((record) => shelved(record, now))
     .sort((a, b) => a.useBy - b.useBy || a.bottledAt - b.bottledAt);
+}
+
+/**
+ * What has lately left the shelf, the latest first.
+ *
+ * @param since - epoch ms
+ */
+export function goneSince(records: readonly MayBeShelved[], since: number): readonly Gone[] {
+  return records
+    .flatMap(({ runId, name, batch, stock }) => {
+      const ended = stock?.ended;
+      return ended === undefined || ended.at < since ? [] : [{ runId, name, batch, ended }];
+    })
+    .sort((a, b) => b.ended.at - a.ended.at);
 }

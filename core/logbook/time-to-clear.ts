@@ -18,10 +18,22 @@ export interface TimeToClear extends LearntWaits {
   readonly passes: Middle;
 }
 
-interface Cleared {
+/** How one batch came to run clear. Times in ms. */
+export interface Cleared {
+  /** From the start of the first pass to the look that said "clear". */
   readonly took: number;
+  /** How often it was poured back until then. */
   readonly passes: number;
-  readonly waits: ReadonlyMap<string, number>;
+  /** How long each pass waited until it was answered, by step. */
+  readonly waits: Readonly<Record<string, number>>;
+}
+
+/** A batch as this lesson needs it. */
+export interface MayHaveCleared {
+  readonly runId: string;
+  readonly procedureId: string;
+  readonly startedAt: number;
+  readonly cleared?: Cleared;
 }
 
 /** Fewer batches say nothing yet: judgement. */
@@ -56,18 +68,19 @@ export function middleOf(figures: readonly number[]): Middle {
 }
 
 /** How long a pass waited until it was answered; the one that asks, until it ran clear. */
-function waitsOf(passes: readonly Visit[], clear: Visit, at: number): ReadonlyMap<string, number> {
+function waitsOf(passes: readonly Visit[], clear: Visit, at: number): Cleared["waits"] {
   const waits = new Map<string, number>();
   for (const { step, startedAt, finishedAt } of passes) {
     if (step !== clear.step && finishedAt !== undefined && !waits.has(step)) {
       waits.set(step, finishedAt - startedAt);
     }
   }
-  return waits.set(clear.step, at - clear.startedAt);
+  waits.set(clear.step, at - clear.startedAt);
+  return Object.fromEntries(waits);
 }
 
 /** When and after how many passes a run was said to be clear; nothing where nobody said so. */
-function clearedIn(run: Run): Cleared | undefined {
+export function clearedIn(run: Run): Cleared | undefined {
   const passes = run.visits.filter((visit) => stepOfVisit(run, visit).work === "pass");
   const [first] = passes;
   const look = run.looks.find(
@@ -86,26 +99,28 @@ function clearedIn(run: Run): Cleared | undefined {
 /**
  * How long this bar's batches usually take to run clear, and after how many passes.
  *
- * @param runs - every run there is; the latest 20 of the procedure that ran clear count
+ * @param batches - every batch there is; the latest 20 of the procedure that ran clear count
  * @param procedureId - of the runs to learn from
  * @param except - the run that asks, which is not over yet
  * @returns nothing below three batches
  * @source median and quartiles; the fewest and the most batches by judgement
  */
 export function timeToClear(
-  runs: readonly Run[],
+  batches: readonly MayHaveCleared[],
   procedureId: string,
   except?: string,
 ): TimeToClear | undefined {
-  const cleared = runs
-    .filter((run) => run.procedure.id === procedureId && run.id !== except)
+  const cleared = batches
+    .filter((one) => one.procedureId === procedureId && one.runId !== except)
     .toSorted((a, b) => b.startedAt - a.startedAt)
-    .flatMap((run) => clearedIn(run) ?? [])
+    .flatMap((one) => one.cleared ?? [])
     .slice(0, LATEST);
   if (cleared.length < FEWEST) return undefined;
-  const steps = new Set(cleared.flatMap(({ waits }) => [...waits.keys()]));
+  const steps = new Set(cleared.flatMap(({ waits }) => Object.keys(waits)));
   const waits = [...steps].map((step) => {
-    const seen = cleared.flatMap((one) => one.waits.get(step) ?? []);
+    const seen = cleared.flatMap(({ waits: own }) =>
+      Object.hasOwn(own, step) ? (own[step] ?? []) : [],
+    );
     return [step, middleOf(seen).median] as const;
   });
   return {

@@ -1,21 +1,40 @@
 import type { Run } from "./run.ts";
 
+/** Somebody who had a batch in hand or watched one, by initials. */
+export interface Named {
+  /** Epoch ms. */
+  readonly at: number;
+  readonly initials: string;
+}
+
 /** More names than this are easier typed than looked for. Judgement. */
 const MOST = 5;
+
+const latestFirst = (named: readonly Named[]): readonly Named[] =>
+  named.toSorted((a, b) => b.at - a.at);
+
+/** Who had a batch in hand or watched it, the latest first, each name once. */
+export function namedIn(run: Run): readonly Named[] {
+  const named = [
+    ...run.hands.map(({ at, initials }) => ({ at, initials })),
+    ...run.tastings.map(({ at, by }) => ({ at, initials: by })),
+    ...run.visits.flatMap(({ startedAt: at, handed = [] }) =>
+      handed.flatMap(({ who }) => (who === undefined ? [] : [{ at, initials: who }])),
+    ),
+  ];
+  const latest = new Map(named.toSorted((a, b) => a.at - b.at).map((one) => [one.initials, one]));
+  return latestFirst([...latest.values()]).slice(0, MOST);
+}
 
 /**
  * Who has lately had a batch in hand or watched one, by initials, the latest first.
  *
- * @param runs - any batches, in any order
+ * @param batches - any batches, in any order
  * @returns each name once, at most five
  */
-export function knownInitials(runs: readonly Run[]): readonly string[] {
-  const named = runs.flatMap((run) => [
-    ...run.hands.map(({ at, initials }) => ({ at, initials })),
-    ...run.visits.flatMap(({ startedAt: at, handed = [] }) =>
-      handed.flatMap(({ who }) => (who === undefined ? [] : [{ at, initials: who }])),
-    ),
-  ]);
-  const latest = named.sort((a, b) => b.at - a.at).map(({ initials }) => initials);
-  return [...new Set(latest)].slice(0, MOST);
+export function knownInitials(
+  batches: readonly { readonly named: readonly Named[] }[],
+): readonly string[] {
+  const latest = latestFirst(batches.flatMap(({ named }) => named));
+  return [...new Set(latest.map(({ initials }) => initials))].slice(0, MOST);
 }

@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { dueTime, duration, mass, percent } from "../../app/words/format.ts";
+import { recordOf } from "../../core/logbook/record.ts";
 import { timeToClear } from "../../core/logbook/time-to-clear.ts";
 import { stepOf } from "../../core/method/procedure.ts";
 import { dripOutlook, lastDrip } from "../../core/run/drip-outlook.ts";
@@ -288,8 +289,8 @@ test("three batches teach when it runs clear: a new one asks then, and says so",
     OPENS,
   );
   await page.locator(".run-actions").waitFor();
-  const runs = past.map(({ run }) => run);
-  const learnt = timeToClear(runs, "dairy-wash");
+  const records = past.map(({ run }) => recordOf(run));
+  const learnt = timeToClear(records, "dairy-wash");
   if (learnt === undefined) throw new RangeError("three batches teach");
   const { took } = learnt;
   const notes = await page.locator(".run-note").allTextContents();

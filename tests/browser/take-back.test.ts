@@ -91,11 +91,14 @@ test("a taking back that is refused is said in a sentence, and the step stands",
   await other.goto(page.url());
   await untilStep(other, "curdle");
   const otherHands = await handsOn(other);
+  await otherHands.tap(tapOf(other, said.places.takePen));
+  await other.getByText(said.places.penElsewhere).waitFor({ state: "detached" });
   await otherHands.tap(tapOf(other, said.run.more));
   await otherHands.tap(tapOf(other, said.run.undoLast));
   await untilStep(other, "pour");
   await other.close();
   await untilStep(page, "pour");
+  await page.getByText(said.places.penElsewhere).waitFor({ state: "detached" });
   const log = await storedLog(page);
   await hands.tap(tapOf(page, said.places.undo));
   const sentence = refusals["nothing-to-undo"]?.({}) ?? "";

@@ -3,9 +3,15 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { foldRun } from "../../core/run/fold.ts";
 import { openPhone, untilStored } from "../support/browser.ts";
 import { buildApp, buildProbe } from "../support/build.ts";
+import { handsOn } from "../support/hands.ts";
+import { said } from "../support/said.ts";
 import { serveApp } from "../support/server.ts";
+import { clockOf, goTo, putLog, storedLog, tapOf, untilStep } from "../support/walk-page.ts";
+import { stationAt } from "../support/wash-stations.ts";
 
 const V1 = "1.0.0-first";
 const V2 = "1.0.0-second";
@@ -98,6 +104,93 @@ test("a page that reloaded once in vain asks to be closed, and does not reload a
   expect(await note(page, "outcome")).toBe("close-and-reopen");
 });
 
+/** Looks for a new version, and says what became of it. */
+const fateOfUpdate = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    const fate = new Promise<string>((resolve) =>
+      registration.addEventListener("updatefound", () => {
+        const arrived = registration.installing;
+        arrived?.addEventListener("statechange", () => resolve(arrived.state));
+      }),
+    );
+    await registration.update().catch(() => undefined);
+    return fate;
+  });
+
+/** Opens the app at a step of a batch that is being made. */
+async function phoneAtWork() {
+  const { server, phone, page } = await phoneOnFirst();
+  const bar = { server, phone, page, hands: await handsOn(page) };
+  const at = await clockOf(page);
+  const { events } = stationAt("run-a", "PB-1003", at, "wet-filter");
+  await putLog(bar, events, routes.run("run-a"));
+  await untilStep(page, "wet-filter");
+  await addProbe(page);
+  return bar;
+}
+
+test("work in hand is never interrupted; set aside, it goes on in the new version as it was begun", async () => {
+  const bar = await phoneAtWork();
+  const { server, phone, page, hands } = bar;
+  const offer = page.locator(".notices-line", { hasText: said.places.updateWaiting });
+  server.deploy(second);
+  await send(page, "probe-check");
+  await untilNoted(page, "waiting");
+  // Longer than the page takes to be drawn for the moment.
+  await page.waitForTimeout(1500);
+  expect(await offer.count()).toBe(0);
+  const log = await storedLog(page);
+  await server.stop();
+  await phone.context.setOffline(true);
+  await hands.tap(tapOf(page, said.run.more));
+  await hands.tap(tapOf(page, said.run.around.pause));
+  await offer.waitFor();
+  const reloaded = page.waitForEvent("load");
+  await hands.tap(tapOf(page, said.places.updateNow));
+  await reloaded;
+  await page.waitForSelector("#app > *");
+  expect(await note(page, "version")).toBe(V2);
+  await page.locator("main h1").waitFor();
+  const after = await storedLog(page);
+  expect(after.slice(0, log.length)).toEqual(log);
+  const [before, now] = [foldRun(log), foldRun(after)];
+  expect(now).toMatchObject({
+    appVersion: before?.appVersion,
+    procedure: before?.procedure,
+    plan: before?.plan,
+  });
+  expect(now?.pausedAt).toBeDefined();
+  expect(phone.complaints).toEqual([]);
+});
+
+test("a form that is not saved keeps a new version out", async () => {
+  const { server, phone, page } = await phoneOnFirst();
+  await goTo(page, routes.spec("new"));
+  await page.getByLabel(said.spec.name, { exact: true }).fill("Half a thought");
+  server.deploy(second);
+  await addProbe(page).catch(() => undefined);
+  await send(page, "probe-check");
+  await untilNoted(page, "waiting");
+  await page.waitForTimeout(1500);
+  const offer = page.locator(".notices-line", { hasText: said.places.updateWaiting });
+  expect(await offer.count()).toBe(0);
+  expect(phone.complaints).toEqual([]);
+});
+
+test("on a phone without room the new version stays out, and the old one goes on", async () => {
+  const { server, phone, page } = await phoneOnFirst();
+  const narrow = await page.context().newCDPSession(page);
+  await narrow.send("Storage.overrideQuotaForOrigin", { origin: server.origin, quotaSize: 1 });
+  server.deploy(second);
+  expect(await fateOfUpdate(page)).toBe("redundant");
+  await server.stop();
+  await phone.context.setOffline(true);
+  await page.reload();
+  await page.waitForSelector("#app > *");
+  expect(await note(page, "version")).toBe(V1);
+});
+
 test("a version that arrives broken is dropped, and the old one goes on, offline too", async () => {
   const { server, phone, page } = await phoneOnFirst();
   const broken = join(folder, "broken");
@@ -109,17 +202,7 @@ test("a version that arrives broken is dropped, and the old one goes on, offline
   );
   rmSync(join(broken, "assets", script ?? "no script found"));
   server.deploy(broken);
-  const dropped = await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    const fate = new Promise<string>((resolve) =>
-      registration.addEventListener("updatefound", () => {
-        const arrived = registration.installing;
-        arrived?.addEventListener("statechange", () => resolve(arrived.state));
-      }),
-    );
-    await registration.update().catch(() => undefined);
-    return fate;
-  });
+  const dropped = await fateOfUpdate(page);
   expect(dropped).toBe("redundant");
   await server.stop();
   await phone.context.setOffline(true);

@@ -27,7 +27,7 @@ export interface Bar {
  * The browser's clock, moved by `pass`. Playwright's clock stamps an event when it is first read;
  * here the glass says when it was touched, as on a phone.
  */
-async function setClock(context: BrowserContext, at: number): Promise<void> {
+export async function setClock(context: BrowserContext, at: number): Promise<void> {
   await context.addInitScript(() => {
     Reflect.set(
       globalThis,
@@ -144,8 +144,10 @@ export async function putOn(
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const db = opening.result;
-          const tx = db.transaction(name, "readwrite");
+          const tx = db.transaction([name, "settings"], "readwrite");
           for (const record of all) tx.objectStore(name).put(record);
+          // Events came without records: the app works them out anew.
+          if (name === "events") tx.objectStore("settings").delete("records");
           tx.onerror = () => reject(tx.error);
           tx.oncomplete = () => {
             db.close();

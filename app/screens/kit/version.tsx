@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
+import { mayRestart } from "../../may-restart.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { openRuns, updateWaiting } from "../../state.ts";
+import { updateWaiting } from "../../state.ts";
 import type { UpdateOutcome } from "../../update.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -8,11 +9,11 @@ import { sayLater } from "../../words/say-later.ts";
 function Waiting({ onUpdate }: { readonly onUpdate: () => Promise<UpdateOutcome> }) {
   const [outcome, setOutcome] = useState<UpdateOutcome | undefined>(undefined);
   const words = sayLater.kit.version;
-  const running = openRuns.value.length > 0;
+  const mustWait = !mayRestart();
   return (
     <>
       <p class="kit-strong">{words.waiting}</p>
-      {running ? (
+      {mustWait ? (
         <p>{say.places.updateLater}</p>
       ) : (
         <TapButton onAct={() => void onUpdate().then(setOutcome)}>{words.restart}</TapButton>

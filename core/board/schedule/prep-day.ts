@@ -34,7 +34,7 @@ function coldUses(step: Step, litres: number): readonly Use[] | undefined {
 
 /**
  * What a batch adds to its procedure: an infusion has to be ready even if it takes its whole time,
- * a drip takes as long as its volume and filters say.
+ * a drip takes as long as its volume and filters say, times what the house has learnt of its own.
  *
  * @source cold room: the whole volume of what is poured, in litres, for as long as a step says that
  *   its vessel stands in the fridge or freezer; `usualDrip` for the drip
@@ -47,8 +47,8 @@ export function batchFacts(
   const expected = procedure.steps.flatMap((step): readonly [string, number][] => {
     if (step.longestFor !== undefined) return [[step.id, step.longestFor]];
     if (step.work !== "drip" || plan.yield === undefined) return [];
-    const drip = usualDrip(plan.yield.expected, plan.spec.wash?.filters ?? 1);
-    return [[step.id, Math.max(MINUTE, drip)]];
+    const usual = usualDrip(plan.yield.expected, plan.spec.wash?.filters ?? 1);
+    return [[step.id, Math.max(MINUTE, usual * (plan.yield.drip?.times ?? 1))]];
   });
   const uses = procedure.steps.flatMap((step): readonly [string, readonly Use[]][] => {
     const cold = coldUses(step, litresOf(plan));
@@ -86,9 +86,9 @@ function occupied(run: Run, now: number): Job | undefined {
 /** Planned batches that have not been begun: a run that was has the same id. */
 export function notBegun(
   planned: readonly Planned[],
-  runs: readonly Pick<Run, "id">[],
+  batches: readonly { readonly runId: string }[],
 ): readonly Planned[] {
-  const begun = new Set(runs.map(({ id }) => id));
+  const begun = new Set(batches.map(({ runId }) => runId));
   return planned.filter(({ id }) => !begun.has(id));
 }
 

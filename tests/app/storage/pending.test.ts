@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Database } from "../../../app/storage/database.ts";
 import { dropPending, keepPending, replayPending } from "../../../app/storage/pending.ts";
-import { appendEvents, readLog } from "../../../app/storage/run-log.ts";
-import { freshPhone } from "../../support/phone-storage.ts";
+import { rebuildRecords } from "../../../app/storage/rebuild.ts";
+import { staleRecords } from "../../../app/storage/records.ts";
+import { append, everyEvent, freshPhone } from "../../support/phone-storage.ts";
 import { started } from "../../support/play-run.ts";
 
 const KEY = "second-pour-pending";
@@ -32,7 +33,7 @@ beforeEach(async () => {
 });
 afterEach(() => vi.unstubAllGlobals());
 
-const stored = async () => (await readLog(db)).events;
+const stored = () => everyEvent(db);
 
 test("what was confirmed and never reached the database is there at the next start", async () => {
   keepPending(first);
@@ -43,7 +44,7 @@ test("what was confirmed and never reached the database is there at the next sta
 });
 
 test("what did reach it is not stored twice, and a second start changes nothing", async () => {
-  await appendEvents(db, "run-a", 0, first);
+  await append(db, "run-a", 0, first);
   keepPending(log);
   expect(await replayPending(db)).toBe(second.length);
   expect(await replayPending(db)).toBe(0);
@@ -77,4 +78,14 @@ test("a phone without room for a copy, or without such a store, goes on", async 
   keepPending(log);
   dropPending(log);
   expect(await replayPending(db)).toBe(0);
+});
+
+test("the record of a batch that gained something is worked out anew", async () => {
+  await append(db, "run-a", 0, first);
+  await rebuildRecords(db, "all");
+  keepPending(log);
+  await replayPending(db);
+  expect(await staleRecords(db)).toEqual(["run-a"]);
+  await rebuildRecords(db, ["run-a"]);
+  expect(await staleRecords(db)).toBeUndefined();
 });

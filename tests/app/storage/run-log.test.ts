@@ -1,10 +1,17 @@
 import { beforeEach, expect, test, vi } from "vitest";
 import type { Database } from "../../../app/storage/database.ts";
-import { appendEvents, readLog, readRun } from "../../../app/storage/run-log.ts";
-import { everything, freshPhone, openAgain } from "../../support/phone-storage.ts";
-import { started } from "../../support/play-run.ts";
+import { readOpenRuns, readRun } from "../../../app/storage/run-log.ts";
+import {
+  append,
+  everyEvent,
+  everything,
+  freshPhone,
+  openAgain,
+} from "../../support/phone-storage.ts";
+import { madeWhole, started } from "../../support/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
+const MEASURED = { yield: 3700, topUp: 450, useBy: MADE + 6 * 86_400_000 };
 const begun = started("run-a", "PB-2511", MADE);
 const built = begun.finish();
 const noted = begun.then({ type: "add-note", text: "cold in the undercroft" });
@@ -19,18 +26,16 @@ beforeEach(async () => {
 
 test("what is appended is read back, whole and per run", async () => {
   const elsewhere = started("run-b", "PB-2611", MADE).events;
-  expect(await appendEvents(db, "run-a", 0, first)).toEqual({ ok: true, value: first.length });
-  expect(await appendEvents(db, "run-b", 0, elsewhere)).toMatchObject({ ok: true });
-  const log = await readLog(db);
-  expect(log.unread).toBe(0);
-  expect(log.events).toHaveLength(first.length + elsewhere.length);
-  expect(await readRun(db, "run-a")).toEqual(first);
+  expect(await append(db, "run-a", 0, first)).toEqual({ ok: true, value: first.length });
+  expect(await append(db, "run-b", 0, elsewhere)).toMatchObject({ ok: true });
+  expect(await everyEvent(db)).toHaveLength(first.length + elsewhere.length);
+  expect(await readRun(db, "run-a")).toEqual({ runId: "run-a", events: first, unread: 0 });
 });
 
 test("a decision made on an older log is turned away, and nothing is written", async () => {
-  await appendEvents(db, "run-a", 0, first);
+  await append(db, "run-a", 0, first);
   const before = await everything(db);
-  const late = await appendEvents(db, "run-a", first.length - 1, next);
+  const late = await append(db, "run-a", first.length - 1, next);
   expect(late).toEqual({
     ok: false,
     refusal: "log-has-moved-on",
@@ -41,41 +46,50 @@ test("a decision made on an older log is turned away, and nothing is written", a
 
 test("of two windows that decide on the same log at once, one writes and one is turned away", async () => {
   const window2 = await openAgain();
-  await appendEvents(db, "run-a", 0, first);
+  await append(db, "run-a", 0, first);
   const results = await Promise.all([
-    appendEvents(db, "run-a", first.length, next),
-    appendEvents(window2, "run-a", first.length, other),
+    append(db, "run-a", first.length, next),
+    append(window2, "run-a", first.length, other),
   ]);
   expect(results.map(({ ok }) => ok).sort()).toEqual([false, true]);
-  const stored = await readRun(db, "run-a");
+  const { events: stored } = await readRun(db, "run-a");
   const won = results[0].ok ? next : other;
   expect(stored).toHaveLength(first.length + won.length);
   expect(stored).toEqual(expect.arrayContaining([...won]));
 });
 
 test("an event that is already there stops the whole append", async () => {
-  await appendEvents(db, "run-a", 0, first);
+  await append(db, "run-a", 0, first);
   const before = await everything(db);
   const [known] = first;
   if (known === undefined) throw new RangeError("a run starts with an event");
-  await expect(appendEvents(db, "run-a", first.length, [...next, known])).rejects.toThrow();
+  await expect(append(db, "run-a", first.length, [...next, known])).rejects.toThrow();
   expect(await everything(db)).toEqual(before);
 });
 
 test("every write asks to be flushed to disk", async () => {
   const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
-  await appendEvents(db, "run-a", 0, first);
-  expect(asked).toHaveBeenCalledTimes(1);
-  expect(asked).toHaveBeenCalledWith("events", "readwrite", { durability: "strict" });
+  await append(db, "run-a", 0, first);
+  const writes = asked.mock.calls.filter(([, mode]) => mode === "readwrite");
+  expect(writes).toEqual([[["events", "records"], "readwrite", { durability: "strict" }]]);
   asked.mockRestore();
 });
 
 test("entries that this version cannot read stay, are counted, and stop nobody from writing", async () => {
-  await appendEvents(db, "run-a", 0, first);
+  await append(db, "run-a", 0, first);
   const odd = { id: "odd", runId: "run-a", type: "moon.waxed", v: 9 };
   await db.put("events", odd);
-  expect(await readLog(db)).toMatchObject({ unread: 1, events: { length: first.length } });
-  expect(await readRun(db, "run-a")).toEqual(first);
-  expect(await appendEvents(db, "run-a", first.length, next)).toMatchObject({ ok: true });
+  expect(await readRun(db, "run-a")).toEqual({ runId: "run-a", events: first, unread: 1 });
+  expect(await append(db, "run-a", first.length + 1, next)).toMatchObject({ ok: true });
   expect(await db.get("events", "odd")).toEqual(odd);
+});
+
+test("of all batches, only the logs of those being made are read at the start", async () => {
+  const ended = madeWhole(started("run-b", "PB-2611", MADE), MEASURED).events;
+  await append(db, "run-a", 0, first);
+  await append(db, "run-b", 0, ended);
+  expect((await readOpenRuns(db)).map(({ runId }) => runId)).toEqual(["run-a"]);
+  const given = built.then({ type: "abandon", reason: "spilt" }).events;
+  await append(db, "run-a", first.length, given.slice(first.length));
+  expect(await readOpenRuns(db)).toEqual([]);
 });

@@ -1,7 +1,10 @@
 import { afterEach, expect, test } from "vitest";
-import { shelfOf } from "../../../core/board/shelf.ts";
+import { goneSince, shelfOf as shelfOfRecords } from "../../../core/board/shelf.ts";
+import { recordOf } from "../../../core/logbook/record.ts";
+import type { Run } from "../../../core/run/run.ts";
 import { dripped, madeWhole, started } from "../../support/play-run.ts";
 
+const shelfOf = (runs: readonly Run[], now: number) => shelfOfRecords(runs.map(recordOf), now);
 const own = process.env.TZ;
 afterEach(() => {
   if (own === undefined) delete process.env.TZ;
@@ -61,4 +64,36 @@ test("bottles of a batch given up afterwards are still on the shelf", () => {
     .finish({ answer: { of: "bottled", bottles: [{ count: 5, size: 750 }], useBy: MADE + 1 } })
     .then({ type: "abandon", reason: "no labels left" });
   expect(shelfOf([run], MADE)).toHaveLength(1);
+});
+
+test("what was poured is no longer there; what was poured too much is said", () => {
+  const batch = madeWhole(started("a", "a", MADE), {
+    yield: 3700,
+    topUp: 450,
+    useBy: MADE + 9 * 86_400_000,
+  });
+  const some = batch.then({ type: "pour-stock", unit: "bottles", count: 2 });
+  expect(shelfOf([some.run], MADE)).toMatchObject([{ ml: 4500, leftMl: 3000, overMl: 0 }]);
+  const over = some.then({ type: "pour-stock", unit: "bottles", count: 5 });
+  expect(shelfOf([over.run], MADE)).toMatchObject([{ ml: 4500, leftMl: 0, overMl: 750 }]);
+});
+
+test("spent and discarded batches leave the shelf, and are told of for a while", () => {
+  const end = (id: string, how: "spent" | "discarded", minutes: number) =>
+    madeWhole(started(id, id, MADE), {
+      yield: 3700,
+      topUp: 450,
+      useBy: MADE + 9 * 86_400_000,
+    }).then({ type: "end-stock", how, reason: how === "spent" ? "" : "off" }, minutes);
+  const [first, second] = [end("first", "spent", 10), end("second", "discarded", 20)];
+  const records = [first, second].map(({ run }) => recordOf(run));
+  expect(shelfOf([first.run, second.run], MADE)).toEqual([]);
+  expect(goneSince(records, 0).map(({ runId }) => runId)).toEqual(["second", "first"]);
+  const at = second.run.stockEnded[0]?.at ?? 0;
+  expect(goneSince(records, at)).toMatchObject([
+    { runId: "second", ended: { how: "discarded", reason: "off" } },
+  ]);
+  expect(goneSince(records, at + 1)).toEqual([]);
+  const back = second.then({ type: "undo", act: second.events.at(-1)?.act ?? "" });
+  expect(shelfOf([back.run], MADE)).toHaveLength(1);
 });

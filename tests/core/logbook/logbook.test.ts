@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
-import { logbookOf } from "../../../core/logbook/logbook.ts";
+import { logbookOf as ofRecords } from "../../../core/logbook/logbook.ts";
+import { recordOf } from "../../../core/logbook/record.ts";
+import type { Run } from "../../../core/run/run.ts";
 import { dripped, madeWhole, started } from "../../support/play-run.ts";
 
+const logbookOf = (runs: readonly Run[]) => ofRecords(runs.map(recordOf));
 const DAY = 86_400_000;
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const measured = { yield: 3700, topUp: 450, useBy: MADE + 6 * DAY };
@@ -24,7 +27,7 @@ test("a finished batch with its yield, passes and end", () => {
 test("a batch given up keeps the reason and has no yield", () => {
   const { run } = started("a", "a", MADE).then({ type: "abandon", reason: "Milk went off" });
   const [line] = logbookOf([run]);
-  expect(line).toMatchObject({ ending: { how: "abandoned" }, reason: "Milk went off", passes: 0 });
+  expect(line).toMatchObject({ ending: { how: "abandoned", reason: "Milk went off" }, passes: 0 });
   expect(line?.yielded).toBeUndefined();
 });
 

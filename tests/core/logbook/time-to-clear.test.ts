@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { middleOf, timeToClear } from "../../../core/logbook/time-to-clear.ts";
+import { recordOf } from "../../../core/logbook/record.ts";
+import { middleOf, timeToClear as ofBatches } from "../../../core/logbook/time-to-clear.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { demoSpec, type Played, planned, started } from "../../support/play-run.ts";
 
@@ -37,6 +38,9 @@ const USUAL = [
 
 // Wikipedia, "Quantile" (estimating from a sample, R-7): quartiles of 3, 6, 7, 8, 8, 10, 13, 15, 16,
 // 20 are 7.25, 9 and 14.5 (worked through by hand from memory of its example).
+const timeToClear = (runs: readonly Run[], procedure: string, except?: string) =>
+  ofBatches(runs.map(recordOf), procedure, except);
+
 test("median and quartiles of the textbook's sample", () => {
   expect(middleOf([3, 6, 7, 8, 8, 10, 13, 15, 16, 20])).toEqual({
     median: 9,

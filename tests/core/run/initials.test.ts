@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
-import { knownInitials } from "../../../core/run/initials.ts";
+import { namedIn, knownInitials as ofBatches } from "../../../core/run/initials.ts";
+import type { Run } from "../../../core/run/run.ts";
 import { type Played, started } from "../../support/play-run.ts";
 
+const knownInitials = (runs: readonly Run[]) =>
+  ofBatches(runs.map((run) => ({ named: namedIn(run) })));
 const AT = 1_000_000_000_000;
 
 const resting = (run: string, at: number): Played =>

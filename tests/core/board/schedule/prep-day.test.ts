@@ -188,5 +188,5 @@ test("a run whose step waits for hands is still to do, from now on", () => {
 
 test("a planned batch that was begun is not planned any more", () => {
   const both = [plannedBatch("a", FRIDAY), plannedBatch("b", FRIDAY)];
-  expect(notBegun(both, [{ id: "a" }]).map(({ id }) => id)).toEqual(["b"]);
+  expect(notBegun(both, [{ runId: "a" }]).map(({ id }) => id)).toEqual(["b"]);
 });

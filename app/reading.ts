@@ -1,0 +1,92 @@
+import { atDesk, type Desk, layDesk } from "./desk.ts";
+import { pen } from "./pen.ts";
+import { isLoaded, recordsRead, takeBooks, takeLogs, takeRecords } from "./state.ts";
+import { readBooks } from "./storage/books.ts";
+import type { StoredRecord } from "./storage/database.ts";
+import { replayPending } from "./storage/pending.ts";
+import { readRecords, staleRecords } from "./storage/records.ts";
+import { readOpenRuns, readRun } from "./storage/run-log.ts";
+import { readSettings } from "./storage/settings.ts";
+
+/** Deciding and working out records: needed at the first act, not at the first look. */
+export const decisions = () => import("./decisions.ts");
+
+/** Called with how many of how many batches have been worked out anew. */
+export type OnPart = (done: number, all: number) => void;
+
+/** Works records out anew where the phone says that they are not true; only who writes may. */
+async function mendRecords(onPart?: OnPart): Promise<void> {
+  const { db } = atDesk();
+  const stale = await staleRecords(db);
+  if (stale !== undefined) await (await decisions()).rebuildRecords(db, stale, onPart);
+}
+
+/** Reads the books and what is being made: all that the Bench needs. */
+async function readForBench(): Promise<void> {
+  const { db } = atDesk();
+  const [open, books, settings] = await Promise.all([
+    readOpenRuns(db),
+    readBooks(db),
+    readSettings(db),
+  ]);
+  takeLogs(open);
+  takeBooks({ ...books, settings });
+}
+
+let reading: Promise<void> | undefined;
+
+async function readRest(): Promise<void> {
+  // Told once: lists and plans that follow the records are worked out once.
+  const all: StoredRecord[] = [];
+  for await (const part of readRecords(atDesk().db)) all.push(...part);
+  takeRecords(all);
+  recordsRead.value = true;
+}
+
+/**
+ * Waits until the record of every batch is in memory: read behind the first screen's back.
+ *
+ * @throws DOMException when the phone's storage does not answer
+ */
+export function everyRecord(): Promise<void> {
+  reading ??= readRest().catch((error: unknown) => {
+    reading = undefined;
+    throw error;
+  });
+  return reading;
+}
+
+/**
+ * Hands over what reading and writing work with, and reads what the first screen needs; what was
+ * confirmed and not stored yet comes first.
+ */
+export async function openDesk(opened: Desk, onPart?: OnPart): Promise<void> {
+  layDesk(opened);
+  if (pen.value === "mine") {
+    await replayPending(atDesk().db);
+    await mendRecords(onPart);
+  }
+  await readForBench();
+}
+
+/** Reads everything that is stored again: after an import, or after another window wrote. */
+export async function readEverything(onPart?: OnPart): Promise<void> {
+  if (pen.value === "mine") await mendRecords(onPart);
+  await readForBench();
+  reading = readRest();
+  await reading;
+}
+
+/** Reads one run again after another window stored something in it. */
+export async function readAgain(runId: string): Promise<void> {
+  const log = await readRun(atDesk().db, runId);
+  takeLogs([log]);
+  const { storedRecord } = await decisions();
+  const record = storedRecord(log.events, log.unread);
+  if (record !== undefined) takeRecords([record]);
+}
+
+/** Brings the log of a run into memory, where it is not. */
+export async function loadRun(runId: string): Promise<void> {
+  if (!isLoaded(runId)) await readAgain(runId);
+}

@@ -1,0 +1,62 @@
+import { RECORD_SHAPE } from "../../core/logbook/record-shape.ts";
+import type { Database, StoredRecord } from "./database.ts";
+
+/** Under this key stands which records are true; they are worked out anew where it says otherwise. */
+const STATE = "records";
+/** So many are read before the page gets a turn. */
+const AT_ONCE = 250;
+
+/** Which records need to be worked out anew: every one, or those of some runs. */
+export type Stale = "all" | readonly string[];
+
+/** What the phone says of its records: their version, and runs whose log has grown without them. */
+interface RecordsState {
+  readonly shape: number;
+  readonly stale: readonly string[];
+}
+
+const ids = (value: unknown): readonly string[] =>
+  Array.isArray(value) ? value.filter((one) => typeof one === "string") : [];
+
+function stateOf(stored: unknown): RecordsState {
+  if (typeof stored !== "object" || stored === null) return { shape: 0, stale: [] };
+  const field = (key: string): unknown => Object.getOwnPropertyDescriptor(stored, key)?.value;
+  return { shape: Number(field("shape")), stale: ids(field("stale")) };
+}
+
+/** Which records are not to be trusted; nothing where all are. */
+export async function staleRecords(db: Database): Promise<Stale | undefined> {
+  const { shape, stale } = stateOf(await db.get("settings", STATE));
+  if (shape !== RECORD_SHAPE) return "all";
+  return stale.length > 0 ? stale : undefined;
+}
+
+/** The store in which it is said which records are stale, inside somebody's own transaction. */
+interface StateShelf {
+  readonly get: (key: string) => Promise<unknown>;
+  readonly put: (value: unknown, key: string) => Promise<unknown>;
+}
+
+/** Says that the logs of some runs grew without their records: in the transaction that grew them. */
+export async function markStale(shelf: StateShelf, runIds: Iterable<string>): Promise<void> {
+  const { shape, stale } = stateOf(await shelf.get(STATE));
+  await shelf.put({ shape, stale: [...new Set([...stale, ...runIds])] }, STATE);
+}
+
+/** Says that every record is true again. */
+export async function recordsAreTrue(db: Database): Promise<void> {
+  await db.put("settings", { shape: RECORD_SHAPE, stale: [] } satisfies RecordsState, STATE);
+}
+
+/** Reads every record, a part at a time. */
+export async function* readRecords(db: Database): AsyncGenerator<readonly StoredRecord[]> {
+  let after: string | undefined;
+  for (;;) {
+    const range = after === undefined ? undefined : IDBKeyRange.lowerBound(after, true);
+    const part = await db.getAll("records", range, AT_ONCE);
+    const last = part.at(-1);
+    if (last === undefined) return;
+    yield part;
+    after = last.id;
+  }
+}
