@@ -1,57 +1,89 @@
 import { type Result, refused } from "../core/quantity/result.ts";
-import { atDesk, readEverything, store, why } from "./commands.ts";
-import {
-  type Backup,
-  type BackupNews,
-  type BackupRefusal,
-  compareBackup,
-  fileOf,
-  importBackup,
-  type Records,
-  readBackup,
-  writeBackup,
-} from "./storage/backup.ts";
+import { saveSettings } from "./commands.ts";
+import { atDesk, type StoreRefusal, store, why } from "./desk.ts";
+import { readEverything } from "./reading.ts";
+import type { BackupRefusal } from "./storage/backup/header.ts";
+import { type Added, importBackup } from "./storage/backup/import.ts";
+import { type OpenedBackup, openBackup } from "./storage/backup/open.ts";
+import type { Work } from "./storage/backup/pace.ts";
+import { fileOf, type MadeBackup, type Records, writeBackup } from "./storage/backup/write.ts";
 
-/** Reads something that the page does not hold in memory. */
-async function fetchStored<Value>(
-  read: () => Promise<Value>,
-): Promise<Result<Value, "storage-silent">> {
+/** Who watches long work, and may give it up. */
+export type Watch = Pick<Work, "signal" | "onPart">;
+
+/** Why long work came to nothing. */
+export type Stopped = "storage-silent" | "backup-given-up";
+
+const workOf = (watch: Watch): Work => ({ ...watch, mono: atDesk().clock.mono });
+
+/** Does something long that the page does not hold in memory. */
+export async function longWork<Value>(
+  watch: Watch,
+  work: (at: Work) => Promise<Value>,
+): Promise<Result<Value, Stopped>> {
   try {
-    return { ok: true, value: await read() };
+    return { ok: true, value: await work(workOf(watch)) };
   } catch (error) {
+    if (watch.signal.aborted) return refused("backup-given-up");
     return refused("storage-silent", { why: why(error) });
   }
 }
 
-/** Everything the phone keeps, as the text of one file. */
-export function makeBackup(): Promise<Result<string, "storage-silent">> {
+/** Everything the phone keeps, as one file. */
+export function makeBackup(watch: Watch): Promise<Result<MadeBackup, Stopped>> {
   const { db, clock } = atDesk();
-  return fetchStored(() => writeBackup(db, clock.now(), __APP_VERSION__));
+  const maker = { madeAt: clock.now(), app: __APP_VERSION__ };
+  return longWork(watch, (work) => writeBackup(db, maker, work));
 }
+
+/** Notes that a backup was shared, or that saving it was begun: from here on it is counted anew. */
+export const noteBackup = ({ madeAt, events }: MadeBackup): Promise<Result<void, StoreRefusal>> =>
+  saveSettings({ lastBackupAt: madeAt, eventsAtBackup: events });
 
 /** Some records as the text of a file, for another phone. */
 export const makeParcel = (records: Records): Promise<string> =>
-  fileOf(records, atDesk().clock.now(), __APP_VERSION__);
+  fileOf(records, { madeAt: atDesk().clock.now(), app: __APP_VERSION__ });
 
-/** A backup that was understood, and what adding it would do. */
-export interface OpenedBackup extends BackupNews {
-  readonly backup: Backup;
+/** Reads a backup file and says what it would bring; stores nothing. */
+export async function readBackup(
+  file: Blob,
+  watch: Watch,
+): Promise<Result<OpenedBackup, BackupRefusal | Stopped>> {
+  const read = await longWork(watch, (work) => openBackup(atDesk().db, file, work));
+  return read.ok ? read.value : read;
 }
 
-/** Reads the text of a backup file and counts what it would bring; stores nothing. */
-export async function openBackup(
-  text: string,
-): Promise<Result<OpenedBackup, BackupRefusal | "storage-silent">> {
-  const read = await readBackup(text);
-  if (!read.ok) return read;
-  const backup = read.value;
-  const news = await fetchStored(() => compareBackup(atDesk().db, backup));
-  return news.ok ? { ok: true, value: { backup, ...news.value } } : news;
-}
+/** Why nothing was added, or why what was added does not show yet. */
+export type TakeRefusal = StoreRefusal | "backup-given-up" | "backup-added-unread";
 
-/** Adds what a backup holds to what is here: nothing here is overwritten or lost. */
-export async function takeBackup(backup: Backup): Promise<Result<number, "not-saved">> {
-  const written = await store((db) => importBackup(db, backup));
-  if (written.ok) await readEverything();
-  return written;
+/**
+ * Adds what a backup brings to what is here: nothing here is overwritten or lost.
+ *
+ * @param onStored - called when all of it is stored: from here on batches are counted, and nothing
+ *   can be given up any more
+ */
+export async function takeBackup(
+  { fresh }: Pick<OpenedBackup, "fresh">,
+  watch: Watch,
+  onStored: () => void,
+): Promise<Result<Added, TakeRefusal>> {
+  const written = await store(async (db) => {
+    try {
+      return await importBackup(db, fresh, workOf(watch));
+    } catch (error) {
+      // Somebody gave it up: that is no failure to store.
+      if (watch.signal.aborted) return undefined;
+      throw error;
+    }
+  });
+  if (!written.ok) return written;
+  if (written.value === undefined) return refused("backup-given-up");
+  onStored();
+  try {
+    await readEverything(watch.onPart);
+  } catch (error) {
+    return refused("backup-added-unread", { why: why(error) });
+  }
+  atDesk().announce({ stored: "everything" });
+  return { ok: true, value: written.value };
 }

@@ -1,49 +1,50 @@
-import { useState } from "preact/hooks";
-import { makeBackup } from "../../commands-backup.ts";
-import { type SharedFile, type ShareOutcome, saveFile, shareFile } from "../../device/share.ts";
+import { makeBackup, noteBackup } from "../../commands-backup.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { now } from "../../state.ts";
-import { fileDate } from "../../words/format.ts";
-import { sayLater, sentence } from "../../words/say-later.ts";
+import { useBackupDue } from "../../since-backup.ts";
+import { now, settings } from "../../state.ts";
+import { dueTime, fileDate } from "../../words/format.ts";
+import { sayLater } from "../../words/say-later.ts";
+import { FileLine, useFileMaking, type Write } from "./make-file.tsx";
 
-const fileName = (): string => `second-pour-${fileDate(now.value)}.txt`;
+const writeBackup: Write = async (watch) => {
+  const name = `second-pour-${fileDate(now.value)}.txt`;
+  const made = await makeBackup(watch);
+  if (!made.ok) return made;
+  const file = { name, type: "text/plain", text: made.value.file };
+  return { ok: true, value: { file, onHanded: () => void noteBackup(made.value) } };
+};
 
-function outcomeWords(outcome: ShareOutcome, name: string): string {
+/** When it was last done, and whether it is time again. */
+function Standing() {
+  const due = useBackupDue();
   const words = sayLater.kit.backup;
-  switch (outcome) {
-    case "shared":
-      return words.shared(name);
-    case "saved":
-      return words.saved(name);
-    case "dismissed":
-    case "failed":
-      return words.dismissed;
-  }
+  const last = settings.value.lastBackupAt;
+  return (
+    <>
+      {due !== undefined && <p class="kit-strong kit-due">{due}</p>}
+      {last > 0 && <p class="kit-quiet">{words.last(dueTime(last, now.value))}</p>}
+      {last === 0 && due === undefined && <p class="kit-quiet">{words.never}</p>}
+    </>
+  );
 }
 
 /** Everything as one file: through the share sheet, or into the browser's downloads. */
 export function MakeBackup() {
-  const [says, setSays] = useState("");
+  const making = useFileMaking();
   const words = sayLater.kit.backup;
-  const make = async (hand: (file: SharedFile) => ShareOutcome | Promise<ShareOutcome>) => {
-    const made = await makeBackup();
-    if (!made.ok) return setSays(sentence(made));
-    const file = { name: fileName(), type: "text/plain", text: made.value };
-    setSays(outcomeWords(await hand(file), file.name));
-  };
-  const download = (file: SharedFile): ShareOutcome => {
-    saveFile(file);
-    return "saved";
-  };
+  const busy = making.work.progress !== undefined;
   return (
     <section class="kit-part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
-      <TapButton onAct={() => void make(shareFile)}>{words.make}</TapButton>
-      <TapButton tone="quiet" onAct={() => void make(download)}>
+      <Standing />
+      <TapButton disabled={busy} onAct={() => void making.share(writeBackup)}>
+        {words.make}
+      </TapButton>
+      <TapButton tone="quiet" disabled={busy} onAct={() => void making.save(writeBackup)}>
         {words.download}
       </TapButton>
-      <p role="status">{says}</p>
+      <FileLine making={making} says={words.writing} />
     </section>
   );
 }

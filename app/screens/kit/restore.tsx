@@ -1,40 +1,29 @@
 import { useId, useState } from "preact/hooks";
-import { type OpenedBackup, openBackup } from "../../commands-backup.ts";
+import { readBackup } from "../../commands-backup.ts";
+import type { OpenedBackup } from "../../storage/backup/open.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { useLongWork, WorkLine } from "./long-work.tsx";
 import { Summary } from "./summary.tsx";
 
 type Restoring =
   | { readonly type: "idle" }
-  | { readonly type: "reading" }
   | { readonly type: "open"; readonly opened: OpenedBackup }
   | { readonly type: "refused"; readonly why: string }
   | { readonly type: "added"; readonly count: number };
 
-async function textOf(file: File): Promise<string | undefined> {
-  try {
-    return await file.text();
-  } catch {
-    return undefined;
-  }
-}
-
-async function opened(file: File): Promise<Restoring> {
-  const text = await textOf(file);
-  if (text === undefined) return { type: "refused", why: sayLater.kit.restore.unreadable };
-  const read = await openBackup(text);
-  return read.ok ? { type: "open", opened: read.value } : { type: "refused", why: sentence(read) };
-}
-
 /** Brings a backup in: what it holds is counted first, and added only on a hold. */
 export function Restore() {
   const id = useId();
+  const work = useLongWork();
   const [state, setState] = useState<Restoring>({ type: "idle" });
   const words = sayLater.kit.restore;
   const pick = async (input: HTMLInputElement) => {
     const file = input.files?.[0];
     if (file === undefined) return;
-    setState({ type: "reading" });
-    setState(await opened(file));
+    setState({ type: "idle" });
+    const read = await work.during((watch) => readBackup(file, watch));
+    if (read.ok) setState({ type: "open", opened: read.value });
+    else setState({ type: "refused", why: sentence(read) });
     // The same file may be chosen again, perhaps mended.
     input.value = "";
   };
@@ -49,13 +38,14 @@ export function Restore() {
         id={id}
         type="file"
         accept=".txt,text/plain"
+        disabled={work.progress !== undefined}
         aria-describedby={`${id}-hint`}
         onChange={(event) => void pick(event.currentTarget)}
       />
       <p class="kit-quiet" id={`${id}-hint`}>
         {words.hint}
       </p>
-      {state.type === "reading" && <p role="status">{words.reading}</p>}
+      <WorkLine work={work} says={words.readingOf} begins={words.reading} />
       {state.type === "refused" && (
         <p class="kit-fault" role="alert">
           {state.why}

@@ -1,12 +1,15 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { atDesk } from "../../commands.ts";
-import { type OpenedBackup, openBackup } from "../../commands-backup.ts";
+import { readBackup } from "../../commands-backup.ts";
+import { atDesk } from "../../desk.ts";
 import { type CameraOutcome, cameraWith } from "../../device/camera.ts";
 import { type Gathered, gather, wholeOf } from "../../handover/frames.ts";
 import { nameOf, unpacked } from "../../handover/parcel.ts";
+import { batchOfCode } from "../../label/batch-of-code.ts";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
+import { records } from "../../state.ts";
+import type { OpenedBackup } from "../../storage/backup/open.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { Summary } from "./summary.tsx";
 
@@ -18,6 +21,9 @@ type Taking =
 
 const words = sayLater.handing.take;
 
+/** A parcel is small: it is read before anybody could give it up. */
+const UNWATCHED = { signal: new AbortController().signal, onPart: () => undefined };
+
 /** What a whole parcel holds. */
 async function openedFrom(gathered: Gathered): Promise<Taking> {
   const bytes = wholeOf(gathered);
@@ -25,7 +31,7 @@ async function openedFrom(gathered: Gathered): Promise<Taking> {
   const right = (await nameOf(bytes)) === gathered.id;
   const text = right ? await unpacked(bytes) : undefined;
   if (text === undefined) return { type: "idle", why: words.damaged };
-  const read = await openBackup(text);
+  const read = await readBackup(new Blob([text]), UNWATCHED);
   return read.ok ? { type: "open", opened: read.value } : { type: "idle", why: sentence(read) };
 }
 
@@ -44,7 +50,11 @@ function Watching(props: {
     const screen = video.current;
     if (screen === null) return;
     camera
-      .watch(screen, (text) => onGather((so) => gather(so, text)))
+      .watch(screen, (text) => {
+        const labelled = batchOfCode(text, records.value);
+        if (labelled === undefined) onGather((so) => gather(so, text));
+        else location.hash = routes.batch(labelled);
+      })
       .then((outcome) => {
         if (outcome !== "watching") onFail(whyNot(outcome));
       });

@@ -1,0 +1,117 @@
+import { type Result, refused } from "../../../core/quantity/result.ts";
+import { field, type Kept, KINDS, SHELVES, type Shelf } from "./kinds.ts";
+
+/** Nothing of ours is nested deeper than a plan in an event; the rest is refused unparsed. */
+const MOST_DEPTH = 64;
+/** So much of somebody else's word is repeated to a person. */
+const MOST_SAID = 40;
+
+/** Why a line was left out. */
+export type LineRefusal =
+  | "line-too-long"
+  | "line-not-utf8"
+  | "line-too-deep"
+  | "line-not-json"
+  | "line-no-record"
+  | "line-unknown-kind"
+  | "line-unknown-event"
+  | "line-field"
+  | "line-differs-here"
+  | "line-differs-above";
+
+/** A record and the store that it belongs to. */
+export interface Entry {
+  readonly shelf: Shelf;
+  readonly record: Kept[Shelf];
+}
+
+const QUOTE = 0x22;
+const BACKSLASH = 0x5c;
+/** What a byte does to the depth of brackets. */
+const STEPS = new Int8Array(256);
+STEPS.set([1, 0, -1], 0x5b);
+STEPS.set([1, 0, -1], 0x7b);
+
+/** Whether brackets are nested deeper than ours ever are; those in texts do not count. */
+function isTooDeep(bytes: Uint8Array): boolean {
+  let depth = 0;
+  let quoted = false;
+  for (let at = 0; at < bytes.length && depth <= MOST_DEPTH; at += 1) {
+    const byte = bytes[at] ?? 0;
+    if (byte === QUOTE) quoted = !quoted;
+    else if (!quoted) depth += STEPS[byte] ?? 0;
+    else if (byte === BACKSLASH) at += 1;
+  }
+  return depth > MOST_DEPTH;
+}
+
+const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+
+/**
+ * Marks that turn round how the words and figures after them stand: "20:00" would read "00:02". A
+ * name in any script does without them, so none is taken over.
+ */
+const TURNS = /[\u202A-\u202E\u2066-\u2069]/gu;
+const MAY_TURN = /[\u202A-\u202E\u2066-\u2069]|\\u20(?:2[a-e]|6[6-9])/iu;
+
+const unturned = (_key: string, part: unknown): unknown =>
+  typeof part === "string" ? part.replace(TURNS, "") : part;
+
+function textOf(bytes: Uint8Array): string | undefined {
+  try {
+    return decoder.decode(bytes);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Of somebody else's word, what can be shown in a sentence. */
+function shown(word: unknown): string {
+  const text = String(word).replace(/[\p{C}\p{Z}]+/gu, " ");
+  return text.length > MOST_SAID ? `${text.slice(0, MOST_SAID)}…` : text;
+}
+
+function checked(shelf: Shelf, value: unknown): Result<Entry, LineRefusal> {
+  const { success, data, error } = KINDS[shelf].check(value);
+  if (success && data !== undefined) return { ok: true, value: { shelf, record: data } };
+  const path = error?.issues[0]?.path ?? [];
+  const type = field(value, "type");
+  if (shelf === "events" && path.length === 1 && path[0] === "type" && typeof type === "string") {
+    return refused("line-unknown-event", { type: shown(type) });
+  }
+  return refused("line-field", {
+    kind: KINDS[shelf].line,
+    field: shown(path.map(String).join(".")),
+  });
+}
+
+function recordIn(value: unknown): Result<Entry, LineRefusal> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    return refused("line-no-record");
+  }
+  const shelf = SHELVES.find((name) => Object.hasOwn(value, KINDS[name].line));
+  if (shelf !== undefined) return checked(shelf, field(value, KINDS[shelf].line));
+  const [kind] = Object.keys(value);
+  return kind === undefined
+    ? refused("line-no-record")
+    : refused("line-unknown-kind", { kind: shown(kind) });
+}
+
+/**
+ * Reads one line of a backup.
+ *
+ * @returns the record as this version understands it, or what is wrong with the line
+ * @limits brackets nested up to 64 deep; what a record has beyond its shape is dropped
+ */
+export function entryOf(bytes: Uint8Array): Result<Entry, LineRefusal> {
+  const text = textOf(bytes);
+  if (text === undefined) return refused("line-not-utf8");
+  if (isTooDeep(bytes)) return refused("line-too-deep", { most: MOST_DEPTH });
+  let value: unknown;
+  try {
+    value = MAY_TURN.test(text) ? JSON.parse(text, unturned) : JSON.parse(text);
+  } catch {
+    return refused("line-not-json");
+  }
+  return recordIn(value);
+}

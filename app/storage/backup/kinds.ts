@@ -1,0 +1,69 @@
+import { eventSchema, type RunEvent } from "../../../core/run/event.ts";
+import { type Books, CHECKS } from "../books.ts";
+import type { StoredPhoto } from "../database.ts";
+import type { Checked } from "./checked.ts";
+import { photoLine, photoOf } from "./photo-line.ts";
+
+/** What a store holds, as a backup brings it. */
+export interface Kept extends Readonly<{ [Name in keyof Books]: Books[Name][number] }> {
+  readonly events: RunEvent;
+  readonly photos: StoredPhoto;
+}
+
+/** A store that a backup keeps. */
+export type Shelf = keyof Kept;
+
+interface Kind<Value> {
+  /** What a line of the file calls it: never changed, files outlive us. */
+  readonly line: string;
+  readonly check: (value: unknown) => Checked<Value>;
+  /** What is stored as a line says it, where that is not the same. */
+  readonly write?: (stored: object) => object;
+  /** How many are held or handed on at a time. */
+  readonly atOnce: number;
+}
+
+const AT_ONCE = 200;
+
+/**
+ * Every kind of line there is. A new one is a row here, beside its store in database.ts: an older
+ * version of the app lists its lines as unknown and takes the rest.
+ */
+export const KINDS: { readonly [Name in Shelf]: Kind<Kept[Name]> } = {
+  events: { line: "event", check: (value) => eventSchema.safeParse(value), atOnce: AT_ONCE },
+  specs: { line: "spec", check: CHECKS.specs, atOnce: AT_ONCE },
+  ingredients: { line: "ingredient", check: CHECKS.ingredients, atOnce: AT_ONCE },
+  procedures: { line: "procedure", check: CHECKS.procedures, atOnce: AT_ONCE },
+  planned: { line: "planned", check: CHECKS.planned, atOnce: AT_ONCE },
+  // Large ones: a few at a time.
+  photos: { line: "photo", check: photoOf, write: photoLine, atOnce: 8 },
+};
+
+/** The stores, in the order in which they stand in a file. */
+export const SHELVES = [
+  "events",
+  "specs",
+  "ingredients",
+  "procedures",
+  "planned",
+  "photos",
+] as const satisfies readonly Shelf[];
+
+/** Records by store and id. */
+export type Brought = { readonly [Name in Shelf]: Map<string, Kept[Name]> };
+
+/** No records at all. */
+export const nothingBrought = (): Brought => ({
+  events: new Map(),
+  specs: new Map(),
+  ingredients: new Map(),
+  procedures: new Map(),
+  planned: new Map(),
+  photos: new Map(),
+});
+
+/** An object's own value under a key: what it inherits does not count. */
+export function field(value: unknown, key: string): unknown {
+  if (typeof value !== "object" || value === null) return undefined;
+  return Object.getOwnPropertyDescriptor(value, key)?.value;
+}
