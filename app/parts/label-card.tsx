@@ -1,39 +1,113 @@
-import type { Label } from "../../core/label/label.ts";
-import type { VolumeStyle } from "../words/format.ts";
-import { sayLater } from "../words/say-later.ts";
+import type { Mark } from "../../core/label/set-part.ts";
+import { barsOf, type CodeRows } from "../label/code.ts";
+import type { Drawn, Page } from "../label/drawn.ts";
 import "./label-card.css";
 
-export interface LabelCardProps {
-  readonly label: Label;
-  /** The bottle it goes on, ml; none where bottles are not known yet. */
-  readonly size?: number | undefined;
-  readonly style: VolumeStyle;
+/** Drawn in tenths of a mm: browsers hold type up that looks too small to them. */
+const SCALE = 10;
+
+function Code({ mark, code }: { mark: Extract<Mark, { type: "code" }>; code: CodeRows }) {
+  const module = (mark.side * SCALE) / code.length;
+  const path = barsOf(code)
+    .map(({ x, y, width }) => `M${x} ${y}h${width}v1h-${width}z`)
+    .join("");
+  const place = `translate(${mark.x * SCALE} ${mark.y * SCALE}) scale(${module})`;
+  return <path class="label-card-code" d={path} transform={place} />;
 }
 
-/** The label of one bottle as it prints: black on white, the use-by first to be seen. */
-export function LabelCard({ label, size, style }: LabelCardProps) {
-  const words = sayLater.label;
-  const useBy = words.useBy(label);
+function Drawing({ mark, code }: { readonly mark: Mark; readonly code: CodeRows }) {
+  const [x, y] = [mark.x * SCALE, mark.y * SCALE];
+  switch (mark.type) {
+    case "text":
+      return (
+        <text
+          class="label-card-text"
+          x={x}
+          y={y}
+          font-size={mark.size * SCALE}
+          font-weight={mark.strong ? "bold" : "normal"}
+          textLength={mark.width * SCALE}
+          lengthAdjust="spacingAndGlyphs"
+        >
+          {mark.text}
+        </text>
+      );
+    case "box":
+    case "rule": {
+      const [width, height] = [mark.width * SCALE, mark.height * SCALE];
+      const path =
+        height === 0 ? `M${x} ${y}h${width}` : `M${x} ${y}h${width}v${height}h-${width}z`;
+      return <path class="label-card-line" d={path} stroke-width={mark.line * SCALE} />;
+    }
+    case "code":
+      return <Code mark={mark} code={code} />;
+  }
+}
+
+function Marks({ label }: { readonly label: Drawn }) {
   return (
-    <article class="label-card" aria-label={words.card}>
-      <h2 class="label-card-name">{label.name}</h2>
-      <p class="label-card-use-by">
-        <span>{useBy.term}</span> <strong>{useBy.says}</strong>
-      </p>
-      <dl class="label-card-rows">
-        {words.rows(label, size, style).map(({ term, says }) => (
-          <div class="label-card-row" key={term}>
-            <dt>{term}</dt>
-            <dd>{says}</dd>
-          </div>
+    <>
+      {label.layout.marks.map((mark, index) => (
+        <Drawing key={index} mark={mark} code={label.code} />
+      ))}
+    </>
+  );
+}
+
+/** A label on the screen, as it prints. */
+export function LabelCard({ label, name }: { readonly label: Drawn; readonly name: string }) {
+  const { width, height } = label;
+  return (
+    <svg
+      class="label-card"
+      viewBox={`0 0 ${width * SCALE} ${height * SCALE}`}
+      role="img"
+      aria-label={`${name}. ${label.text}`}
+    >
+      <Marks label={label} />
+    </svg>
+  );
+}
+
+/** A page for the printer, at its size; hidden on the screen. */
+export function LabelPage({ page }: { readonly page: Page }) {
+  return (
+    <div class="label-card-page">
+      <svg
+        width={`${page.width}mm`}
+        height={`${page.height}mm`}
+        viewBox={`0 0 ${page.width * SCALE} ${page.height * SCALE}`}
+        aria-hidden="true"
+      >
+        {page.labels.map(({ label, x, y }) => (
+          <g key={`${x} ${y}`} transform={`translate(${x * SCALE} ${y * SCALE})`}>
+            <Marks label={label} />
+          </g>
         ))}
-      </dl>
-      <p class="label-card-contains">{words.contains(label.allergens)}</p>
-      <ul class="label-card-cautions">
-        {label.cautions.map((code) => (
-          <li key={code}>{sayLater.cautions.short(code)}</li>
-        ))}
-      </ul>
-    </article>
+      </svg>
+    </div>
+  );
+}
+
+/** A sheet in small: which places are printed on, and which were used before. */
+export function SheetMap({ page, name }: { readonly page: Page; readonly name: string }) {
+  return (
+    <svg
+      class="label-card-map"
+      viewBox={`0 0 ${page.width} ${page.height}`}
+      role="img"
+      aria-label={name}
+    >
+      {page.labels.map(({ label, x, y }) => (
+        <rect
+          key={`${x} ${y}`}
+          class="label-card-place"
+          x={x + 1}
+          y={y + 1}
+          width={label.width - 2}
+          height={label.height - 2}
+        />
+      ))}
+    </svg>
   );
 }

@@ -53,6 +53,7 @@ export function VesselScreen({ id }: { readonly id: string }) {
           </div>
           <TapButton onAct={() => setPrinted(printPage())}>{words.print}</TapButton>
           {!printed && <p role="status">{words.cannotPrint}</p>}
+          <LinkButton href={routes.label(id)}>{words.otherPaper}</LinkButton>
           <p>{words.byHand}</p>
           <p class="vessel-line">
             {words.line(label.batch, stepTitle(label.step), moment(label.dueAt))}
