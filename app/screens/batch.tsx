@@ -1,12 +1,19 @@
 import { endingOf, type Run } from "../../core/run/run.ts";
 import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
+import { WhichYield } from "../settle/which-yield.tsx";
 import { logOf, runOf } from "../state.ts";
 import { dateYear } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
-import { Facts } from "./batch/facts.tsx";
+import { PlanBeside } from "./batch/beside.tsx";
+import { Facts, StepTimes } from "./batch/facts.tsx";
 import { Log } from "./batch/log.tsx";
+import { Measured } from "./batch/measured.tsx";
 import { Note } from "./batch/note.tsx";
+import { Photos } from "./batch/photos.tsx";
+import { Tags } from "./batch/tags.tsx";
+import { Tasting } from "./batch/tasting.tsx";
+import { Verdict } from "./batch/verdict.tsx";
 import "./batch.css";
 
 function Head({ run }: { readonly run: Run }) {
@@ -30,12 +37,15 @@ function Head({ run }: { readonly run: Run }) {
           <LinkButton href={routes.logbook}>{words.back}</LinkButton>
         )}
         <LinkButton href={routes.label(run.id)}>{words.label}</LinkButton>
+        {ending !== undefined && (
+          <LinkButton href={routes.compare([run.id])}>{sayLater.compare.withPlan}</LinkButton>
+        )}
       </p>
     </header>
   );
 }
 
-/** One batch: what it came to, notes, and everything that happened. */
+/** One batch: plan and outcome, what it tasted like, pictures, notes, and everything that happened. */
 export function BatchScreen({ id }: { readonly id: string }) {
   const run = runOf(id);
   if (run === undefined) {
@@ -49,8 +59,16 @@ export function BatchScreen({ id }: { readonly id: string }) {
   return (
     <main class="batch">
       <Head run={run} />
+      <WhichYield run={run} />
+      <Verdict run={run} />
       <Facts run={run} />
+      <PlanBeside run={run} />
+      <Tasting run={run} />
+      <Photos run={run} />
+      <Tags run={run} />
       <Note runId={id} />
+      <Measured run={run} />
+      <StepTimes run={run} />
       <Log run={run} events={logOf(id)} />
     </main>
   );

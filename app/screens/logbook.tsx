@@ -1,36 +1,18 @@
-import { type EndedBatch, logbookOf } from "../../core/logbook/logbook.ts";
+import { summaryOf } from "../../core/logbook/search.ts";
+import { DemoHistory } from "../demo/history/asked-for.tsx";
+import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
+import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
-import { openRuns, runs } from "../state.ts";
-import { dateYear, percent } from "../words/format.ts";
+import { openRuns, recordsRead } from "../state.ts";
+import { percent } from "../words/format.ts";
+import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { ended, filtersOpen, found, typed } from "./logbook/asked.ts";
+import { Filters, Standing } from "./logbook/filters.tsx";
+import { useSearch } from "./logbook/make-ready.ts";
+import { Rows } from "./logbook/rows.tsx";
 import "./logbook.css";
-
-function Row({ row }: { readonly row: EndedBatch }) {
-  const words = sayLater.logbook;
-  const { yielded, ending, passes } = row;
-  const details = [
-    ...(yielded === undefined ? [] : [words.expected(percent(yielded.expectedShare))]),
-    ...(passes === 0 ? [] : [words.passes(passes)]),
-  ];
-  return (
-    <li>
-      <a class="logbook-row" href={routes.batch(row.runId)} data-how={ending.how}>
-        <span class="logbook-name">
-          {row.name} <span class="logbook-batch">{row.batch}</span>
-        </span>
-        <strong class="logbook-yield">
-          {yielded === undefined ? words.noYield : words.through(percent(yielded.share))}
-        </strong>
-        <span class="logbook-quiet">{details.join(", ")}</span>
-        <span class="logbook-end">
-          {ending.how === "finished" ? words.finished : words.abandoned(row.reason ?? "")}
-          <span class="logbook-quiet">{dateYear(ending.at)}</span>
-        </span>
-      </a>
-    </li>
-  );
-}
 
 function Empty() {
   const words = sayLater.logbook;
@@ -41,22 +23,72 @@ function Empty() {
       <LinkButton href={running ? routes.bench : routes.specs}>
         {running ? words.toBench : words.toSpecs}
       </LinkButton>
+      <DemoHistory />
     </>
   );
 }
 
-/** Batches that ended, the latest first. */
+/** What is looked for, and the way to more of it. */
+function Find() {
+  const words = sayLater.logbook.find;
+  const open = filtersOpen.value;
+  return (
+    <>
+      <Field
+        label={words.label}
+        hint={words.hint}
+        keyboard="search"
+        value={typed.value}
+        onInput={(text) => {
+          typed.value = text;
+        }}
+      />
+      <TapButton
+        pressed={open}
+        onAct={() => {
+          filtersOpen.value = !open;
+        }}
+      >
+        {open ? words.close : words.open}
+      </TapButton>
+      {open && <Filters />}
+      <Standing />
+    </>
+  );
+}
+
+function Summary() {
+  const words = sayLater.logbook.find;
+  const { batches, share } = summaryOf(found.value);
+  return (
+    <p class="logbook-summary" role="status">
+      {words.batches(batches)}
+      {share !== undefined && `, ${words.median(percent(share.median), share.of)}`}
+    </p>
+  );
+}
+
+/** Batches that ended, the latest first: those that are looked for, or all. */
 export function LogbookScreen() {
-  const rows = logbookOf(runs.value);
+  useSearch();
+  const words = sayLater.logbook;
+  const none = ended.value.length === 0;
   return (
     <main class="logbook">
-      <h1>{sayLater.logbook.title}</h1>
-      {rows.length === 0 && <Empty />}
-      <ul class="logbook-rows">
-        {rows.map((row) => (
-          <Row key={row.runId} row={row} />
-        ))}
-      </ul>
+      <h1>{words.title}</h1>
+      {none && (recordsRead.value ? <Empty /> : <p class="logbook-empty">{say.places.loading}</p>)}
+      {!none && (
+        <>
+          <p class="logbook-ways">
+            <LinkButton href={routes.learnt}>{sayLater.learnt.title}</LinkButton>
+            <LinkButton href={routes.compare([])}>{sayLater.compare.pick.title}</LinkButton>
+          </p>
+          <Find />
+          <Summary />
+          {found.value.length === 0 && <p class="logbook-empty">{words.find.nothing}</p>}
+          <Rows />
+        </>
+      )}
     </main>
   );
 }

@@ -1,109 +1,87 @@
-import { type Keeping, type Shelved, shelfOf } from "../../core/board/shelf.ts";
+import { useState } from "preact/hooks";
+import { type Shelved, shelfOf } from "../../core/board/shelf.ts";
 import { LinkButton } from "../parts/link-button.tsx";
+import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
-import { now, runs, settings } from "../state.ts";
-import { dateYear, volume } from "../words/format.ts";
+import { now, records, recordsRead } from "../state.ts";
+import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { GoneLately } from "./shelf/gone.tsx";
+import { Next } from "./shelf/next.tsx";
+import { Row } from "./shelf/row.tsx";
 import "./shelf.css";
 
-/** A full disc, a half one, a crossed square: told apart by shape alone. */
-const MARKS: Readonly<Record<Keeping, string>> = {
-  "in-date": "M16 3a13 13 0 1 0 0 26a13 13 0 1 0 0-26z",
-  "last-day": "M16 3a13 13 0 1 0 0 26z",
-  past: "M6 6L26 26M26 6L6 26",
-};
+/** Rows drawn at once; nobody reads more of them standing. Judgement. */
+const AT_ONCE = 40;
+/** Past its use-by for longer, it is most likely gone and nobody said so, days. Judgement. */
+const FORGOTTEN = 14;
 
-const RING = "M16 3a13 13 0 1 0 0 26a13 13 0 1 0 0-26z";
-const FRAME = "M3 3H29V29H3z";
+const isForgotten = ({ keeping, daysLeft }: Shelved): boolean =>
+  keeping === "past" && -daysLeft > FORGOTTEN;
 
-function KeepMark({ keeping }: { readonly keeping: Keeping }) {
+function Rows({ rows }: { readonly rows: readonly Shelved[] }) {
+  const [most, setMost] = useState(AT_ONCE);
+  const more = rows.length - most;
   return (
-    <svg class="shelf-mark" viewBox="0 0 32 32" aria-hidden="true">
-      <path class="shelf-mark-edge" d={keeping === "past" ? FRAME : RING} />
-      <path class={keeping === "past" ? "shelf-mark-edge" : "shelf-mark-body"} d={MARKS[keeping]} />
-    </svg>
+    <>
+      <ul class="shelf-rows">
+        {rows.slice(0, most).map((row) => (
+          <Row key={row.runId} row={row} />
+        ))}
+      </ul>
+      {more > 0 && (
+        <TapButton onAct={() => setMost(most + AT_ONCE)}>{sayLater.shelf.more(more)}</TapButton>
+      )}
+    </>
   );
 }
 
-function keepingWords({ keeping, daysLeft }: Shelved): string {
-  switch (keeping) {
-    case "in-date":
-      return sayLater.shelf.left(daysLeft);
-    case "last-day":
-      return sayLater.shelf.lastDay;
-    case "past":
-      return sayLater.shelf.past;
-  }
-}
-
-function Content({ row: { bottles, ml } }: { readonly row: Shelved }) {
-  const style = settings.value;
-  const each = bottles.map(({ count, size }) => sayLater.shelf.bottle(count, volume(size, style)));
-  return (
-    <p>
-      {each.join(", ")}
-      <br />
-      <span class="shelf-quiet">{sayLater.shelf.all(volume(ml, style))}</span>
-    </p>
-  );
-}
-
-function Row({ row }: { readonly row: Shelved }) {
+/** Batches that nobody took off the shelf long after their use-by. */
+function Forgotten({ rows }: { readonly rows: readonly Shelved[] }) {
+  const [open, setOpen] = useState(false);
+  if (rows.length === 0) return null;
   const words = sayLater.shelf;
   return (
-    <li class="shelf-row" data-keeping={row.keeping}>
-      <p class="shelf-keeping">
-        <KeepMark keeping={row.keeping} />
-        <span class="shelf-words">
-          <strong class="shelf-left">{keepingWords(row)}</strong>
-          <span>
-            {words.useBy(dateYear(row.useBy))}
-            {row.keeping === "past" && `, ${words.ago(Math.max(0, -row.daysLeft))}`}
-          </span>
-        </span>
-      </p>
-      <h2 class="shelf-name">
-        {row.name} <span class="shelf-batch">{row.batch}</span>
-      </h2>
-      <Content row={row} />
-      <p class="shelf-ways">
-        <LinkButton href={routes.label(row.runId)} name={words.labelOf(row.batch)}>
-          {words.label}
-        </LinkButton>
-        <LinkButton href={routes.batch(row.runId)} name={words.logOf(row.batch)}>
-          {words.log}
-        </LinkButton>
-      </p>
-    </li>
+    <section class="shelf-part">
+      <h2>{words.forgotten.title}</h2>
+      <p>{words.forgotten.says(rows.length)}</p>
+      <TapButton pressed={open} onAct={() => setOpen(!open)}>
+        {open ? words.forgotten.hide : words.forgotten.show}
+      </TapButton>
+      {open && <Rows rows={rows} />}
+    </section>
   );
 }
 
-/** What is bottled, the earliest use-by first. */
+function Empty() {
+  const words = sayLater.shelf;
+  return (
+    <>
+      <p class="shelf-empty">{words.empty}</p>
+      <LinkButton href={routes.bench}>{words.toBench}</LinkButton>
+    </>
+  );
+}
+
+/** What is bottled, the earliest use-by first, what is left of it, and what to make next. */
 export function ShelfScreen() {
   const words = sayLater.shelf;
-  const rows = shelfOf(runs.value, now.value);
-  if (rows.length === 0) {
-    return (
-      <main class="shelf">
-        <h1>{words.title}</h1>
-        <p class="shelf-empty">{words.empty}</p>
-        <LinkButton href={routes.bench}>{words.toBench}</LinkButton>
-      </main>
-    );
-  }
-  const past = rows.filter(({ keeping }) => keeping === "past").length;
+  const all = shelfOf(records.value, now.value);
+  const rows = all.filter((row) => !isForgotten(row));
+  const past = all.filter(({ keeping }) => keeping === "past").length;
+  const read = recordsRead.value;
   return (
     <main class="shelf">
       <header>
         <h1>{words.title}</h1>
-        <p class="shelf-quiet">{words.count(rows.length, past)}</p>
+        {all.length > 0 && <p class="shelf-quiet">{words.count(all.length, past)}</p>}
       </header>
-      <ul class="shelf-rows">
-        {rows.map((row) => (
-          <Row key={row.runId} row={row} />
-        ))}
-      </ul>
-      <p class="shelf-quiet">{words.note}</p>
+      {all.length === 0 && (read ? <Empty /> : <p class="shelf-empty">{say.places.loading}</p>)}
+      <Next />
+      <Rows rows={rows} />
+      <GoneLately />
+      <Forgotten rows={all.filter(isForgotten)} />
+      {all.length > 0 && <p class="shelf-quiet">{words.note}</p>}
     </main>
   );
 }

@@ -14,19 +14,10 @@ export interface StepTook {
 /** What a batch came to, for the head of its log. */
 export interface BatchFacts {
   readonly yielded?: YieldShare;
-  /** Every standing answer where phones measured different yields, ml; otherwise empty. */
-  readonly yieldsDiffer: readonly number[];
   readonly topUp?: TopUpPoured;
   readonly bottled?: Bottled;
   readonly passes: number;
   readonly steps: readonly StepTook[];
-}
-
-/** The last word of each phone; two that differ are both shown. */
-function differingYields(run: Run): readonly number[] {
-  const lastOf = new Map(run.yields.map(({ device, ml }) => [device, ml]));
-  const values = [...new Set(lastOf.values())];
-  return values.length > 1 ? values : [];
 }
 
 /** What a batch came to so far. */
@@ -36,7 +27,6 @@ export function batchFactsOf(run: Run): BatchFacts {
   const bottled = bottledOf(run);
   return {
     ...(yielded === undefined ? {} : { yielded }),
-    yieldsDiffer: differingYields(run),
     ...(topUp === undefined ? {} : { topUp }),
     ...(bottled === undefined ? {} : { bottled }),
     passes: passesOf(run),

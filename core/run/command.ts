@@ -1,6 +1,7 @@
 import type { Outcome, Procedure, ReadingKey, Stand } from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
 import type { FilterShape } from "../spec/spec.ts";
+import type { AfterOrder, AfterRefusal } from "./afterwards.ts";
 import type { Answer, FigureRefusal } from "./answer.ts";
 import type { OtherWatch, ReadingUnit, Vessel } from "./event.ts";
 import type { TakeBackRefusal } from "./take-back.ts";
@@ -61,7 +62,8 @@ export type Command =
   | { readonly type: "shift-clock"; readonly byMs: number; readonly keepElapsed: boolean }
   /** The page did not run from a moment on, for so many ms. */
   | { readonly type: "note-sleep"; readonly fromMs: number; readonly forMs: number }
-  | { readonly type: "abandon"; readonly reason: string };
+  | { readonly type: "abandon"; readonly reason: string }
+  | AfterOrder;
 
 /** Why an order was not carried out. */
 export type RunRefusal =
@@ -74,6 +76,7 @@ export type RunRefusal =
   | "reading-missing"
   | "look-missing"
   | FigureRefusal
+  | AfterRefusal
   | "note-empty"
   | TakeBackRefusal
   | "order-does-not-fit";

@@ -7,6 +7,7 @@ import {
 } from "../method/procedure.ts";
 import { astray } from "../method/ways.ts";
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
+import { afterwards, isAfterOrder } from "./afterwards.ts";
 import { answerDraft } from "./answer.ts";
 import type { Command, RunRefusal } from "./command.ts";
 import { drippingVisit } from "./drip-outlook.ts";
@@ -177,6 +178,7 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command, now: numbe
   if (order.type === "start-run") return refused("run-already-started");
   if (order.type === "undo") return undo(events, order.act);
   if (order.type === "add-note") return addNote(order.text);
+  if (isAfterOrder(order)) return afterwards(run, order);
   if (endingOf(run) !== undefined) return refused("run-ended");
   switch (order.type) {
     case "shift-clock": {
@@ -207,8 +209,8 @@ function storable(decision: Decision, order: Command["type"]): Decision {
 }
 
 /**
- * What an order comes to: the events to append, or why it is not carried out. Notes and undoing go on
- * after the end; nothing else does.
+ * What an order comes to: the events to append, or why it is not carried out. Notes, undoing and what
+ * came of it go on after the end; nothing else does.
  *
  * @param events - the run's log in the common order; empty before it starts
  * @param run - the same log folded

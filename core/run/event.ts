@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { OUTCOMES, procedureSchema, READING_KEYS, STANDS } from "../method/procedure.ts";
 import { planSchema } from "../spec/plan.ts";
 import { FILTER_SHAPES } from "../spec/spec.ts";
+import { REPEATS, scoresSchema, VERDICTS } from "./taste.ts";
 
 /** More than any vessel holds, ml: what an event may carry. */
 export const MOST_AMOUNT = 10_000_000;
@@ -10,6 +11,7 @@ const id = z.string().check(z.minLength(1), z.maxLength(80));
 const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
 const amount = z.number().check(z.gte(0), z.lte(MOST_AMOUNT));
 const words = z.string().check(z.maxLength(2000));
+const fewWords = z.string().check(z.minLength(1), z.maxLength(40));
 const initials = z.string().check(z.minLength(1), z.maxLength(8));
 
 /** What else may watch a wait: the phone's own clock, a person, the writing on the vessel. */
@@ -20,6 +22,12 @@ export const READING_UNITS = ["ml", "g", "degC", "count", "brix"] as const;
 
 /** Vessels that are weighed with what is in them: the one the cloudy run is caught in, and the next. */
 export const VESSELS = ["cloudy-run", "clear-run"] as const;
+
+/** What is poured out of bottles is counted in. */
+export const STOCK_UNITS = ["serves", "bottles", "ml"] as const;
+
+/** How bottles come to their end. */
+export const STOCK_ENDS = ["spent", "discarded"] as const;
 
 /** What a scale showed, g: a volume that was weighed keeps both. */
 const weighedSchema = z.object({ gross: amount, tare: amount });
@@ -58,7 +66,13 @@ const DRAFTS = [
   /** What was seen or tasted; a wait that goes on may be tasted several times. */
   body("look.noted", { visit: id, look: z.enum(OUTCOMES) }),
   body("run.repoured", { visit: id, ml: amount, weighed }),
-  body("yield.logged", { visit: id, ml: amount, weighed }),
+  body("yield.logged", {
+    visit: id,
+    ml: amount,
+    weighed,
+    /** Phones had measured different yields, and somebody said that this one counts. */
+    settles: z.optional(z.literal(true)),
+  }),
   body("topup.poured", { visit: id, ml: amount, advised: amount, planned: amount }),
   body("alarm.heard", { visit: id, dueAt: moment }),
   /** Somebody said that another alarm also watches this wait. */
@@ -95,6 +109,33 @@ const DRAFTS = [
     lot: z.string().check(z.minLength(1), z.maxLength(60)),
     useBy: z.optional(moment),
   }),
+  /** Somebody tasted it; their latest tasting takes the place of their earlier ones. */
+  body("taste.noted", {
+    scores: scoresSchema,
+    /** Ours by code, or as typed. */
+    words: z.array(fewWords).check(z.maxLength(24)),
+    by: initials,
+  }),
+  body("verdict.given", { verdict: z.enum(VERDICTS), repeat: z.enum(REPEATS), text: words }),
+  body("tag.added", { tag: fewWords }),
+  body("tag.removed", { tag: fewWords }),
+  /** A picture was taken; it is kept beside the log, on the phone that took it. */
+  body("photo.added", {
+    photo: id,
+    media: z.string().check(z.minLength(1), z.maxLength(40)),
+    bytes: amount,
+    width: z.number().check(z.int(), z.gte(1), z.lte(20_000)),
+    height: z.number().check(z.int(), z.gte(1), z.lte(20_000)),
+  }),
+  body("photo.removed", { photo: id }),
+  /** Went out of the bottles, as it was counted and in ml. */
+  body("stock.poured", {
+    ml: z.number().check(z.gt(0), z.lte(MOST_AMOUNT)),
+    count: z.number().check(z.gt(0), z.lte(MOST_AMOUNT)),
+    unit: z.enum(STOCK_UNITS),
+  }),
+  /** Nothing of it is left to serve. */
+  body("stock.ended", { how: z.enum(STOCK_ENDS), reason: words }),
 ] as const;
 
 /** What happened, before it is stamped with an id and a time. */
@@ -132,5 +173,9 @@ export type OtherWatch = (typeof WATCHERS)[number];
 export type Vessel = (typeof VESSELS)[number];
 /** What a scale showed, g. */
 export type Weighed = Readonly<z.infer<typeof weighedSchema>>;
+/** What is poured out of bottles is counted in. */
+export type StockUnit = (typeof STOCK_UNITS)[number];
+/** How bottles come to their end. */
+export type StockEnd = (typeof STOCK_ENDS)[number];
 /** Bottles of one size. */
 export type Bottles = Readonly<z.infer<typeof bottlesSchema>>;

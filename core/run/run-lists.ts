@@ -1,13 +1,18 @@
 import type { RunEvent, Stamp, Weighed } from "./event.ts";
 import type {
   Bottled,
+  Judged,
   LinePoured,
+  Pictured,
   Reading,
   RePour,
   Run,
   Seen,
   ShapeNoted,
+  StockPoured,
+  Tasted,
   TopUpPoured,
+  Yielded,
 } from "./run.ts";
 
 /** What a run keeps in the order it was said. */
@@ -16,7 +21,7 @@ export interface Lists {
   readonly readings: Reading[];
   readonly looks: Seen[];
   readonly rePours: RePour[];
-  readonly yields: Run["yields"][number][];
+  readonly yields: Yielded[];
   readonly topUps: TopUpPoured[];
   readonly bottlings: Bottled[];
   readonly notes: Run["notes"][number][];
@@ -25,6 +30,13 @@ export interface Lists {
   readonly stands: Run["stands"][number][];
   readonly hands: Run["hands"][number][];
   readonly lots: Run["lots"][number][];
+  readonly tastings: Tasted[];
+  readonly verdicts: Judged[];
+  readonly photos: Pictured[];
+  readonly tagged: Run["tagged"][number][];
+  readonly unpictured: Run["unpictured"][number][];
+  readonly stockPoured: StockPoured[];
+  readonly stockEnded: Run["stockEnded"][number][];
 }
 
 /** Before anything was said. */
@@ -42,6 +54,13 @@ export const noLists = (): Lists => ({
   stands: [],
   hands: [],
   lots: [],
+  tastings: [],
+  verdicts: [],
+  photos: [],
+  tagged: [],
+  unpictured: [],
+  stockPoured: [],
+  stockEnded: [],
 });
 
 /** Copies of what a run keeps, to be added to. */
@@ -59,6 +78,13 @@ export const listsOf = (run: Run): Lists => ({
   stands: [...run.stands],
   hands: [...run.hands],
   lots: [...run.lots],
+  tastings: [...run.tastings],
+  verdicts: [...run.verdicts],
+  photos: [...run.photos],
+  tagged: [...run.tagged],
+  unpictured: [...run.unpictured],
+  stockPoured: [...run.stockPoured],
+  stockEnded: [...run.stockEnded],
 });
 
 const said = ({ id, act, device, at, visit }: Stamp & { readonly visit: string }) => ({
@@ -95,7 +121,12 @@ export function keep(lists: Lists, event: RunEvent): boolean {
       lists.rePours.push({ ...said(event), ml: event.ml, ...scaled(event) });
       return true;
     case "yield.logged":
-      lists.yields.push({ ...said(event), ml: event.ml, ...scaled(event) });
+      lists.yields.push({
+        ...said(event),
+        ml: event.ml,
+        ...scaled(event),
+        ...(event.settles === undefined ? {} : { settles: event.settles }),
+      });
       return true;
     case "topup.poured": {
       const { ml, advised, planned } = event;
@@ -135,6 +166,44 @@ function keepAround(lists: Lists, event: RunEvent): boolean {
       lists.lots.push({ ...it, ingredient, lot, ...(useBy === undefined ? {} : { useBy }) });
       return true;
     }
+    default:
+      return keepAfterwards(lists, event);
+  }
+}
+
+/** Keeps what is said of the finished drink; false where it is something else. */
+function keepAfterwards(lists: Lists, event: RunEvent): boolean {
+  const { act, device, at } = event;
+  const it = { act, device, at };
+  switch (event.type) {
+    case "taste.noted":
+      lists.tastings.push({ ...it, scores: event.scores, words: event.words, by: event.by });
+      return true;
+    case "verdict.given": {
+      const { verdict, repeat, text } = event;
+      lists.verdicts.push({ ...it, verdict, repeat, text });
+      return true;
+    }
+    case "tag.added":
+    case "tag.removed":
+      lists.tagged.push({ ...it, tag: event.tag, on: event.type === "tag.added" });
+      return true;
+    case "photo.added": {
+      const { photo, media, bytes, width, height } = event;
+      lists.photos.push({ ...it, photo, media, bytes, width, height });
+      return true;
+    }
+    case "photo.removed":
+      lists.unpictured.push({ ...it, photo: event.photo });
+      return true;
+    case "stock.poured": {
+      const { ml, count, unit } = event;
+      lists.stockPoured.push({ ...it, ml, count, unit });
+      return true;
+    }
+    case "stock.ended":
+      lists.stockEnded.push({ ...it, how: event.how, reason: event.reason });
+      return true;
     default:
       return false;
   }

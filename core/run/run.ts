@@ -2,7 +2,16 @@ import type { Outcome, Procedure, ReadingKey, Stand, Step } from "../method/proc
 import { stepOf } from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
 import type { FilterShape } from "../spec/spec.ts";
-import type { Bottles, OtherWatch, ReadingUnit, Vessel, Weighed } from "./event.ts";
+import type {
+  Bottles,
+  OtherWatch,
+  ReadingUnit,
+  StockEnd,
+  StockUnit,
+  Vessel,
+  Weighed,
+} from "./event.ts";
+import type { Repeat, Scores, Verdict } from "./taste.ts";
 
 /** Another watch on a wait, as somebody said. */
 export interface Handed {
@@ -86,6 +95,45 @@ export interface Bottled extends Said {
   readonly useBy: number;
 }
 
+/** A measured yield, ml. */
+export interface Yielded extends Said {
+  readonly ml: number;
+  readonly weighed?: Weighed;
+  /** Phones had measured different ones, and this one was said to count. */
+  readonly settles?: true;
+}
+
+/** What somebody tasted. */
+export interface Tasted extends Happened {
+  readonly scores: Scores;
+  readonly words: readonly string[];
+  /** Initials. */
+  readonly by: string;
+}
+
+/** What somebody made of the batch. */
+export interface Judged extends Happened {
+  readonly verdict: Verdict;
+  readonly repeat: Repeat;
+  readonly text: string;
+}
+
+/** A picture that was taken. */
+export interface Pictured extends Happened {
+  readonly photo: string;
+  readonly media: string;
+  readonly bytes: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What went out of the bottles, as counted and in ml. */
+export interface StockPoured extends Happened {
+  readonly ml: number;
+  readonly count: number;
+  readonly unit: StockUnit;
+}
+
 /** A batch being made, as its log tells it. */
 export interface Run {
   readonly id: string;
@@ -101,7 +149,7 @@ export interface Run {
   readonly readings: readonly Reading[];
   readonly looks: readonly Seen[];
   readonly rePours: readonly RePour[];
-  readonly yields: readonly (Said & { readonly ml: number; readonly weighed?: Weighed })[];
+  readonly yields: readonly Yielded[];
   readonly topUps: readonly TopUpPoured[];
   readonly bottlings: readonly Bottled[];
   readonly notes: readonly { readonly at: number; readonly text: string }[];
@@ -114,6 +162,14 @@ export interface Run {
     readonly lot: string;
     readonly useBy?: number;
   })[];
+  readonly tastings: readonly Tasted[];
+  readonly verdicts: readonly Judged[];
+  readonly photos: readonly Pictured[];
+  /** What was said of tags and pictures, in order: put on, or taken off. */
+  readonly tagged: readonly (Happened & { readonly tag: string; readonly on: boolean })[];
+  readonly unpictured: readonly (Happened & { readonly photo: string })[];
+  readonly stockPoured: readonly StockPoured[];
+  readonly stockEnded: readonly (Happened & { readonly how: StockEnd; readonly reason: string })[];
   /** Since when nobody works on it; its alarms are silent. */
   readonly pausedAt?: number;
   readonly abandoned?: { readonly at: number; readonly reason: string };

@@ -2,6 +2,7 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { settings } from "../../state.ts";
 import type { EventAbout } from "../../words/en/events.ts";
+import { inOneLine } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
@@ -25,7 +26,7 @@ function actWords(events: readonly RunEvent[], act: string, about: EventAbout): 
   if (chosen.length === 0) return sayLater.events.unknownAct;
   // One level deep: a log from elsewhere might take itself back for ever.
   const flat = { ...about, act: () => sayLater.events.anUndo };
-  return chosen.map((event) => sayLater.events.of(event, flat)).join("; ");
+  return inOneLine(chosen.map((event) => sayLater.events.of(event, flat)));
 }
 
 /** What the wording of a batch's events looks up. */

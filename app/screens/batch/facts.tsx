@@ -10,7 +10,7 @@ const show = (ml: number): string => volume(ml, settings.value);
 
 function Yield({ facts }: { readonly facts: BatchFacts }) {
   const words = sayLater.batch;
-  const { yielded, yieldsDiffer } = facts;
+  const { yielded } = facts;
   if (yielded === undefined) return <dd>{words.noYield}</dd>;
   return (
     <dd>
@@ -19,9 +19,6 @@ function Yield({ facts }: { readonly facts: BatchFacts }) {
       <span class="batch-quiet">
         {words.expected(show(yielded.expectedMl), percent(yielded.expectedShare))}
       </span>
-      {yieldsDiffer.length > 0 && (
-        <span class="batch-differ">{words.differ(yieldsDiffer.map(show).join(", "))}</span>
-      )}
     </dd>
   );
 }
@@ -64,7 +61,25 @@ function Bottled({ facts }: { readonly facts: BatchFacts }) {
   );
 }
 
-/** What a batch came to, before its log: yield, top-up, passes, bottles, how long steps took. */
+/** How long each step of a batch took. */
+export function StepTimes({ run }: { readonly run: Run }) {
+  const words = sayLater.batch;
+  return (
+    <section class="batch-part">
+      <h2>{words.steps}</h2>
+      <dl class="batch-steps">
+        {batchFactsOf(run).steps.map(({ visit, took }) => (
+          <div class="batch-step" key={visit}>
+            <dt>{stepName(run, visit)}</dt>
+            <dd>{took === undefined ? words.unfinished : duration(took)}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+/** What a batch came to: yield, top-up, passes, bottles, and its drip. */
 export function Facts({ run }: { readonly run: Run }) {
   const words = sayLater.batch;
   const facts = batchFactsOf(run);
@@ -86,17 +101,6 @@ export function Facts({ run }: { readonly run: Run }) {
         </dl>
       </section>
       <Drip run={run} />
-      <section class="batch-part">
-        <h2>{words.steps}</h2>
-        <dl class="batch-steps">
-          {facts.steps.map(({ visit, took }) => (
-            <div class="batch-step" key={visit}>
-              <dt>{stepName(run, visit)}</dt>
-              <dd>{took === undefined ? words.unfinished : duration(took)}</dd>
-            </div>
-          ))}
-        </dl>
-      </section>
     </>
   );
 }

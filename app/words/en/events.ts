@@ -2,6 +2,8 @@ import type { Draft, RunEvent, Stamp, Weighed } from "../../../core/run/event.ts
 import { clockTime, day, dueTime, duration, mass, type VolumeStyle, volume } from "../format.ts";
 import { isLate } from "../how-late.ts";
 import { drip } from "./drip.ts";
+import { stock } from "./stock.ts";
+import { tasting } from "./tasting.ts";
 
 /** What the wording of an event needs to know beside the event. */
 export interface EventAbout {
@@ -30,7 +32,11 @@ const READINGS: Readonly<Record<EventMap["reading.logged"]["what"], string>> = {
   brix: "°Brix read",
 };
 
-function measuredValue({ value, unit }: EventMap["reading.logged"], style: VolumeStyle): string {
+type ReadingSaid = Pick<EventMap["reading.logged"], "what" | "value" | "unit"> & {
+  readonly weighed?: Weighed | undefined;
+};
+
+function measuredValue({ value, unit }: ReadingSaid, style: VolumeStyle): string {
   switch (unit) {
     case "ml":
       return volume(value, style);
@@ -50,6 +56,9 @@ const ofWeight = ({ weighed }: { readonly weighed?: Weighed | undefined }): stri
   weighed === undefined
     ? ""
     : ` (weighed: ${mass(weighed.gross)} − ${mass(weighed.tare)} = ${mass(weighed.gross - weighed.tare)})`;
+
+const readingWords = (one: ReadingSaid, style: VolumeStyle): string =>
+  `${READINGS[one.what]}: ${measuredValue(one, style)}${ofWeight(one)}`;
 
 const LOOKS: Readonly<Record<EventMap["look.noted"]["look"], string>> = {
   clear: "It ran clear",
@@ -88,8 +97,7 @@ const sayings: Sayings = {
   "step.started": ({ visit }, { step }) => `Step begun: ${step(visit)}`,
   "step.finished": ({ visit }, { step }) => `Step finished: ${step(visit)}`,
   "line.poured": ({ line }, about) => `In the vessel: ${about.line(line)}`,
-  "reading.logged": (event, { style }) =>
-    `${READINGS[event.what]}: ${measuredValue(event, style)}${ofWeight(event)}`,
+  "reading.logged": (event, { style }) => readingWords(event, style),
   "look.noted": ({ look }) => LOOKS[look],
   "run.paused": () => "Paused: its alarms are silent, its waits go on",
   "run.resumed": () => "Taken up again",
@@ -101,7 +109,7 @@ const sayings: Sayings = {
   "run.repoured": (event, { style }) =>
     `Cloudy run poured back: ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>
-    `Yield measured: ${volume(event.ml, style)}${ofWeight(event)}`,
+    `${event.settles ? "The yield that counts" : "Yield measured"}: ${volume(event.ml, style)}${ofWeight(event)}`,
   "tare.noted": ({ vessel, grams }) => `${EMPTY[vessel]} weighed empty: ${mass(grams)}`,
   "shape.noted": ({ shape }) => drip.looked[shape],
   "topup.poured": ({ ml, planned, advised }, { style }) =>
@@ -123,6 +131,18 @@ const sayings: Sayings = {
   "run.bottled": ({ bottles, useBy }, { style }) =>
     `Bottled ${bottles.map(({ count, size }) => `${count} × ${volume(size, style)}`).join(", ")}, use by ${day(useBy)}`,
   "run.abandoned": ({ reason }) => `Given up: ${reason === "" ? "no reason given" : reason}`,
+  "taste.noted": ({ by, scores, words }) => tasting.said(by, scores, words),
+  "verdict.given": ({ verdict, repeat, text }) =>
+    [tasting.verdicts[verdict], tasting.repeats[repeat], ...(text === "" ? [] : [text])].join(", "),
+  "tag.added": ({ tag }) => `Tagged: ${tag}`,
+  "tag.removed": ({ tag }) => `Tag taken off: ${tag}`,
+  "photo.added": () => "Photo taken",
+  "photo.removed": () => "Photo removed",
+  "stock.poured": ({ count, unit, ml }, { style }) =>
+    unit === "ml"
+      ? `Poured out: ${volume(ml, style)}`
+      : `Poured out: ${stock.amounts[unit](count)} (${volume(ml, style)})`,
+  "stock.ended": ({ how, reason }) => stock.ended(how, reason),
 };
 
 function saying<Type extends keyof EventMap>(
@@ -136,6 +156,7 @@ function saying<Type extends keyof EventMap>(
 /** What happened, in words, for the log of a batch. */
 export const events = {
   of: (event: RunEvent, about: EventAbout): string => saying(event.type, event, about),
+  reading: readingWords,
   unknownStep: "a step this version does not know",
   unknownAct: "something no longer in the log",
   anUndo: "an earlier taking back",

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { batchFactsOf } from "../../../core/logbook/batch-facts.ts";
-import { foldRun } from "../../../core/run/fold.ts";
 import { dripped, madeWhole, started } from "../../support/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
@@ -12,7 +11,6 @@ test("what a whole batch came to", () => {
   const facts = batchFactsOf(run);
   expect(facts).toMatchObject({
     yielded: { ml: 3700 },
-    yieldsDiffer: [],
     topUp: { ml: 450, planned: run.plan.heldBackMl },
     bottled: { bottles: [{ count: 6, size: 750 }] },
     passes: 1,
@@ -40,26 +38,11 @@ test("how long each passage took, the open one not yet", () => {
 });
 
 test("a batch just started has nothing to say yet", () => {
-  const { yielded, topUp, bottled, passes, yieldsDiffer } = batchFactsOf(begun().run);
-  expect({ yielded, topUp, bottled, passes, yieldsDiffer }).toEqual({
+  const { yielded, topUp, bottled, passes } = batchFactsOf(begun().run);
+  expect({ yielded, topUp, bottled, passes }).toEqual({
     yielded: undefined,
     topUp: undefined,
     bottled: undefined,
     passes: 0,
-    yieldsDiffer: [],
   });
-});
-
-test("two phones that measured different yields are both shown; one that corrects itself is not", () => {
-  const waiting = dripped(begun());
-  const here = waiting.finish({ answer: { of: "yield", ml: 3700 } }, 5, "phone-a");
-  const there = waiting.finish({ answer: { of: "yield", ml: 3900 } }, 6, "phone-b");
-  const renamed = there.events.slice(waiting.events.length).map((event) => ({
-    ...event,
-    id: `b-${event.id}`,
-    act: `b-${event.act}`,
-  }));
-  const both = foldRun([...here.events, ...renamed]);
-  expect(both && batchFactsOf(both).yieldsDiffer).toEqual([3700, 3900]);
-  expect(batchFactsOf(here.run).yieldsDiffer).toEqual([]);
 });

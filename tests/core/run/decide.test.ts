@@ -39,6 +39,13 @@ function weighing(step: string): TestBench {
   return bench;
 }
 
+/** A finished batch of which nothing is left. */
+function spent(): TestBench {
+  const bench = at();
+  bench.order({ type: "end-stock", how: "spent", reason: "" });
+  return bench;
+}
+
 const start = (rest: object = {}): Command => ({
   type: "start-run",
   batch: "TW-0101",
@@ -106,6 +113,7 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
   "reading-not-a-number": [
     [at("milk"), { type: "note-tare", vessel: "clear-run", grams: Number.NaN }],
     [at("milk"), { type: "note-tare", vessel: "clear-run", grams: -1 }],
+    [at(), { type: "pour-stock", count: Number.NaN, unit: "ml" }],
     [weighing("slow-drip"), { type: "log-weight", visit: "slow-drip#1", gross: Number.NaN }],
     [at("milk"), finish("milk#1", { answer: { of: "milk", ml: Number.NaN } })],
     [
@@ -143,6 +151,21 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
     [at("bottle"), finish("bottle#1", { answer: { of: "bottled", bottles: [], useBy: 0 } })],
   ],
   "note-empty": [[at("pour"), { type: "add-note", text: " \n " }]],
+  "taste-empty": [[at(), { type: "note-taste", scores: {}, words: [" "], by: "AB" }]],
+  "taster-missing": [[at(), { type: "note-taste", scores: { acid: 5 }, words: [], by: " " }]],
+  "tag-empty": [[at("pour"), { type: "add-tag", tag: "  " }]],
+  "not-bottled": [
+    [at("pour"), { type: "pour-stock", count: 1, unit: "serves" }],
+    [at("bottle"), { type: "end-stock", how: "spent", reason: "" }],
+  ],
+  "stock-ended": [
+    [spent(), { type: "pour-stock", count: 1, unit: "serves" }],
+    [spent(), { type: "end-stock", how: "discarded", reason: "" }],
+  ],
+  "pour-empty": [
+    [at(), { type: "pour-stock", count: 0, unit: "ml" }],
+    [at(), { type: "pour-stock", count: -3, unit: "serves" }],
+  ],
   "undo-later-first": [[at("pour"), { type: "undo", act: at("pour").events[2]?.act ?? "" }]],
   "nothing-to-undo": [[at("pour"), { type: "undo", act: at("pour").events[0]?.act ?? "" }]],
   "order-does-not-fit": [
@@ -163,6 +186,13 @@ const REFUSALS: Readonly<Record<RunRefusal, readonly (readonly [TestBench, Comma
         answer: { of: "bottled", bottles: [{ count: 1, size: 700 }], useBy: Number.NaN },
       }),
     ],
+    [at(), { type: "note-taste", scores: { acid: 11 }, words: [], by: "AB" }],
+    [at(), { type: "note-taste", scores: { acid: 5 }, words: [], by: "ABCDEFGHI" }],
+    [at(), { type: "add-tag", tag: "x".repeat(41) }],
+    [at(), { type: "remove-tag", tag: "never put on" }],
+    [at(), { type: "remove-photo", photo: "none" }],
+    [at(), { type: "settle-yield", ml: 4400 }],
+    [at(), { type: "pour-stock", count: 1e9, unit: "serves" }],
     [new TestBench(), start({ batch: "" })],
     [new TestBench(), start({ batch: "x".repeat(41) })],
   ],
@@ -237,6 +267,33 @@ test.each([
   expect(bench.order(finish("curdle#1"))).toBeUndefined();
   const [visit] = runOf(bench).visits.filter((one) => one.step === "curdle");
   expect(visit).toMatchObject({ startedAt: begun, finishedAt: begun + wait });
+});
+
+test("what came of a batch is said after its end, and taken back", () => {
+  const bench = at();
+  const before = bench.run;
+  const after: readonly Command[] = [
+    { type: "note-taste", scores: { acid: 5 }, words: ["bright"], by: "AB" },
+    { type: "give-verdict", verdict: "fair", repeat: "with-changes", text: " less milk " },
+    { type: "add-tag", tag: "summer" },
+    {
+      type: "add-photo",
+      photo: "p",
+      media: "image/jpeg",
+      bytes: 9,
+      width: 4,
+      height: 3,
+    },
+    { type: "pour-stock", count: 3, unit: "serves" },
+    { type: "end-stock", how: "discarded", reason: " broke " },
+  ];
+  for (const order of after) {
+    const earlier = bench.run;
+    expect(bench.order(order), order.type).toBeUndefined();
+    expect(bench.run).not.toEqual(earlier);
+    expect(bench.order({ type: "undo", act: bench.lastAct })).toBeUndefined();
+    expect(bench.run).toEqual(before);
+  }
 });
 
 test("notes and undoing go on after the end", () => {

@@ -88,6 +88,26 @@ const DRAFTS: { readonly [Type in Draft["type"]]: Extract<Draft, { type: Type }>
     lot: "L 204",
     useBy: 1_000_600_000_000,
   },
+  "taste.noted": {
+    type: "taste.noted",
+    scores: { clarity: 8, finish: 0 },
+    words: ["bright", "like tea"],
+    by: "AB",
+  },
+  "verdict.given": { type: "verdict.given", verdict: "good", repeat: "with-changes", text: "less" },
+  "tag.added": { type: "tag.added", tag: "summer menu" },
+  "tag.removed": { type: "tag.removed", tag: "summer menu" },
+  "photo.added": {
+    type: "photo.added",
+    photo: "photo-1",
+    media: "image/jpeg",
+    bytes: 240_000,
+    width: 1600,
+    height: 1200,
+  },
+  "photo.removed": { type: "photo.removed", photo: "photo-1" },
+  "stock.poured": { type: "stock.poured", ml: 1080, count: 12, unit: "serves" },
+  "stock.ended": { type: "stock.ended", how: "discarded", reason: "past its use-by" },
 };
 
 const all = Object.entries(DRAFTS);
@@ -146,7 +166,8 @@ test.each(all)("%s: nothing may be missing, and nothing more is taken in", (_, d
   const event = { ...STAMP, ...draft };
   for (const key of Object.keys(event)) {
     const rest = Object.fromEntries(Object.entries(event).filter(([name]) => name !== key));
-    // The use-by of a lot need not be said, nor who watches, nor a weight where none was weighed.
+    // The use-by of a lot need not be said, nor who watches, nor a weight where none was weighed,
+    // nor that a yield settles a question where there is none.
     const mayLack =
       key === "weighed" || key === "who" || (draft.type === "lot.noted" && key === "useBy");
     expect(reads(rest), key).toBe(mayLack);
@@ -190,6 +211,21 @@ test.each<[Draft["type"], readonly string[], unknown]>([
   ["run.bottled", ["bottles", "0", "size"], 0],
   ["run.bottled", ["bottles"], "seven"],
   ["step.started", ["visit"], ""],
+  ["taste.noted", ["scores", "clarity"], 11],
+  ["taste.noted", ["scores", "clarity"], -1],
+  ["taste.noted", ["scores", "finish"], 0.5],
+  ["taste.noted", ["words", "0"], ""],
+  ["taste.noted", ["words"], Array.from({ length: 25 }, () => "dry")],
+  ["verdict.given", ["verdict"], "superb"],
+  ["verdict.given", ["repeat"], "perhaps"],
+  ["tag.added", ["tag"], ""],
+  ["tag.added", ["tag"], "x".repeat(41)],
+  ["photo.added", ["width"], 0],
+  ["photo.added", ["height"], 1.5],
+  ["stock.poured", ["ml"], 0],
+  ["stock.poured", ["count"], -1],
+  ["stock.poured", ["unit"], "jugs"],
+  ["stock.ended", ["how"], "lost"],
   ["run.started", ["plan"], {}],
   ["run.started", ["plan", "finalMl"], -1],
   ["run.started", ["procedure", "steps"], []],
@@ -222,6 +258,13 @@ test("bottles are counted whole; what else watches and measures is named", () =>
   expect(bottlesSchema.safeParse({ count: 10_001, size: 700 }).success).toBe(false);
   expect(WATCHERS).toEqual(["phone-clock", "person", "vessel"]);
   expect(READING_UNITS).toEqual(["ml", "g", "degC", "count", "brix"]);
+});
+
+test("a yield settles the question or says nothing of it", () => {
+  const settling = (settles: unknown) => ({ ...STAMP, ...DRAFTS["yield.logged"], settles });
+  expect(eventSchema.parse(settling(true))).toEqual(settling(true));
+  expect(reads(settling(false))).toBe(false);
+  expect(reads(settling("yes"))).toBe(false);
 });
 
 test("what is no event at all is refused, not thrown at", () => {

@@ -42,6 +42,35 @@ test("what a vessel weighs and what stands above the filter are kept", () => {
   ]);
 });
 
+test("what is said of the finished drink is kept as it was said", () => {
+  const it = { act: "a", device: "phone-a", at: 1000 };
+  const taste = { scores: { acid: 4 }, words: ["bright"], by: "AB" };
+  expect(kept({ type: "taste.noted", ...taste }).lists.tastings).toEqual([{ ...it, ...taste }]);
+  const verdict = { verdict: "poor", repeat: "no", text: "curdled late" } as const;
+  expect(kept({ type: "verdict.given", ...verdict }).lists.verdicts).toEqual([
+    { ...it, ...verdict },
+  ]);
+  expect(kept({ type: "tag.added", tag: "x" }).lists.tagged).toEqual([
+    { ...it, tag: "x", on: true },
+  ]);
+  expect(kept({ type: "tag.removed", tag: "x" }).lists.tagged).toEqual([
+    { ...it, tag: "x", on: false },
+  ]);
+  const photo = { photo: "p", media: "image/jpeg", bytes: 9, width: 4, height: 3 };
+  expect(kept({ type: "photo.added", ...photo }).lists.photos).toEqual([{ ...it, ...photo }]);
+  expect(kept({ type: "photo.removed", photo: "p" }).lists.unpictured).toEqual([
+    { ...it, photo: "p" },
+  ]);
+  const pour = { ml: 270, count: 3, unit: "serves" } as const;
+  expect(kept({ type: "stock.poured", ...pour }).lists.stockPoured).toEqual([{ ...it, ...pour }]);
+  const end = { how: "spent", reason: "" } as const;
+  expect(kept({ type: "stock.ended", ...end }).lists.stockEnded).toEqual([{ ...it, ...end }]);
+  const settled = { visit, ml: 10, settles: true } as const;
+  expect(kept({ type: "yield.logged", ...settled }).lists.yields).toEqual([
+    { ...it, id: "e", ...settled },
+  ]);
+});
+
 test.each<Draft>([
   { type: "step.finished", visit },
   { type: "due.moved", visit, dueAt: 5 },

@@ -31,6 +31,16 @@ test("a wash: its drip by volume and filters, its room in the fridge by what is 
   ]);
 });
 
+test("a drip that the house has learnt takes as many times the usual one", () => {
+  const wash = plannedBatch("wash", FRIDAY);
+  const { yield: coming } = wash.plan;
+  if (coming === undefined) throw new RangeError("the batch is washed");
+  const drip = { times: 1.4, low: 1, high: 2, batches: 6 };
+  const learnt = { ...wash, plan: { ...wash.plan, yield: { ...coming, drip } } };
+  const usual = usualDrip(coming.expected, 2);
+  expect(batchFacts(learnt, FRIDAY).expected?.["slow-drip"]).toBeCloseTo(1.4 * usual, 6);
+});
+
 test("an infusion takes its whole time; a fat wash takes litres of the freezer, not a place", () => {
   const infusion = batchFacts(plannedBatch("i", FRIDAY, "Smoked Barley"), FRIDAY);
   expect(infusion.expected?.steep).toBe(36 * HOUR);

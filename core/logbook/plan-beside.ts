@@ -1,0 +1,50 @@
+import { acidPerLitre, strengthOf, sugarPerLitre } from "../liquid/liquid.ts";
+import { actualFinal } from "../run/actual.ts";
+import { bottledOf, measuredYield, type Run, topUpOf } from "../run/run.ts";
+
+/** What the plan foretold, beside what was measured. */
+export interface Beside {
+  readonly what: "milk" | "yield" | "topUp" | "bottled" | "strength" | "sugar" | "acid";
+  /** ml; v/v for a strength; g per litre for sugar and acid. */
+  readonly unit: "ml" | "abv" | "g/L";
+  readonly planned: number;
+  /** Nothing where it was not measured, nor can be worked out from what was. */
+  readonly happened?: number;
+}
+
+const beside = (
+  what: Beside["what"],
+  unit: Beside["unit"],
+  planned: number | undefined,
+  happened: number | undefined,
+): readonly Beside[] =>
+  planned === undefined
+    ? []
+    : [{ what, unit, planned, ...(happened === undefined ? {} : { happened }) }];
+
+/**
+ * The frozen plan of a batch, figure by figure, beside what happened.
+ *
+ * @param run - as its log tells it
+ * @returns what a batch has none of is left out; strength, sugar and acid are in the bottle, worked
+ *   out from the measured yield and top-up once there is either
+ * @source mass balance: `actualFinal`
+ */
+export function planBesideOf(run: Run): readonly Beside[] {
+  const { plan } = run;
+  const through = measuredYield(run);
+  const topUp = topUpOf(run)?.ml;
+  const milk = run.readings.findLast(({ what, unit }) => what === "milk" && unit === "ml")?.value;
+  const bottled = bottledOf(run)?.bottles.reduce((sum, { count, size }) => sum + count * size, 0);
+  const known = through !== undefined || topUp !== undefined;
+  const actual = known ? actualFinal(run) : undefined;
+  return [
+    ...beside("milk", "ml", plan.milk?.ml, milk),
+    ...beside("yield", "ml", plan.yield?.expected, through),
+    ...beside("topUp", "ml", plan.heldBackMl > 0 ? plan.heldBackMl : undefined, topUp),
+    ...beside("bottled", "ml", plan.finalMl, bottled),
+    ...beside("strength", "abv", strengthOf(plan.final), actual && strengthOf(actual)),
+    ...beside("sugar", "g/L", sugarPerLitre(plan.final), actual && sugarPerLitre(actual)),
+    ...beside("acid", "g/L", acidPerLitre(plan.final), actual && acidPerLitre(actual)),
+  ];
+}

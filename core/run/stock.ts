@@ -1,0 +1,67 @@
+import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
+import type { StockEnd } from "./event.ts";
+import { bottledOf, type Run } from "./run.ts";
+
+/** What went out in one evening. */
+export interface PouredDay {
+  /** The last pour of it, epoch ms. */
+  readonly at: number;
+  readonly ml: number;
+}
+
+/** What is left of a bottled batch, and where the rest went. Volumes in ml. */
+export interface Stock {
+  readonly bottledMl: number;
+  /** Never below nothing. */
+  readonly leftMl: number;
+  /** How much more was logged than there was; somebody has to say what is wrong. */
+  readonly overMl: number;
+  /** By evening, the earliest first: the last forty. */
+  readonly poured: readonly PouredDay[];
+  readonly ended?: { readonly at: number; readonly how: StockEnd; readonly reason: string };
+}
+
+const HOUR = 3_600_000;
+/** A bar's day ends when the last guests are gone, not at midnight. Common practice, no source. */
+const DAY_ENDS = 6 * HOUR;
+/** More evenings than the use is learnt from; keeps a record small. */
+const MOST_DAYS = 40;
+/** Sums of parts differ by so much, ml. */
+const SLACK = 1e-6;
+
+/** How many bar days lie between two moments: a pour at one in the morning is last night's. */
+export const barDaysBetween = (later: number, earlier: number): number =>
+  differenceInCalendarDays(later - DAY_ENDS, earlier - DAY_ENDS);
+
+function byEvening(run: Run): readonly PouredDay[] {
+  const evenings: PouredDay[] = [];
+  for (const { at, ml } of run.stockPoured.toSorted((a, b) => a.at - b.at)) {
+    const last = evenings.at(-1);
+    if (last !== undefined && barDaysBetween(at, last.at) === 0) {
+      evenings[evenings.length - 1] = { at, ml: last.ml + ml };
+    } else evenings.push({ at, ml });
+  }
+  return evenings.slice(-MOST_DAYS);
+}
+
+/**
+ * What is left of a batch in its bottles.
+ *
+ * @param run - as its log tells it
+ * @returns nothing before it is bottled
+ */
+export function stockOf(run: Run): Stock | undefined {
+  const bottled = bottledOf(run);
+  if (bottled === undefined) return undefined;
+  const bottledMl = bottled.bottles.reduce((sum, { count, size }) => sum + count * size, 0);
+  const out = run.stockPoured.reduce((sum, { ml }) => sum + ml, 0);
+  const left = bottledMl - out;
+  const [end] = run.stockEnded;
+  return {
+    bottledMl,
+    leftMl: end === undefined && left > SLACK ? left : 0,
+    overMl: left < -SLACK ? -left : 0,
+    poured: byEvening(run),
+    ...(end === undefined ? {} : { ended: { at: end.at, how: end.how, reason: end.reason } }),
+  };
+}
