@@ -1,5 +1,5 @@
 import type { Figure } from "../../core/quantity/figure.ts";
-import { decimals, type FigureStyle, figureShown, figureText } from "./format.ts";
+import { decimals, type FigureStyle, figureShown, figureText, rounded } from "./format.ts";
 import type { Shown } from "./shown.ts";
 
 /** A change with its sign; nothing where it would show as none. */
@@ -12,10 +12,8 @@ export function signed(by: number, places: number): string | undefined {
 /** By how much a figure moved, as the two are shown; nothing where they look the same. */
 export function figureChange(now: Figure, then: Figure, style: FigureStyle): string | undefined {
   const [from, to] = [figureShown(now, style), figureShown(then, style)];
-  // As Intl rounds it: toFixed rounds 1.345 down, for its binary is a little less.
-  const rounded = ({ value, places }: Shown): number =>
-    Number(decimals(value, places).replaceAll(",", ""));
-  return signed(rounded(to) - rounded(from), Math.max(from.places, to.places));
+  const asShown = ({ value, places }: Shown): number => rounded(value, places);
+  return signed(asShown(to) - asShown(from), Math.max(from.places, to.places));
 }
 
 /** Half the width of a figure's interval in its own unit, without a sign; nothing where it has none. */

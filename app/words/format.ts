@@ -1,25 +1,34 @@
-import type { Amount } from "../../core/quantity/amount.ts";
 import type { Figure } from "../../core/quantity/figure.ts";
 import type { Ounce } from "../../core/quantity/ounce.ts";
 import { massShown, type Shown, volumeShown } from "./shown.ts";
+import { tongue } from "./tongue.ts";
 
-const LANGUAGE = "en-GB";
+const numbers = new Map<string, Intl.NumberFormat>();
 
-const numbers = new Map<number, Intl.NumberFormat>();
-
-/** A number with exactly so many decimals. */
-export function decimals(value: number, places: number): string {
-  let format = numbers.get(places);
+function written(value: number, places: number, locale: string): string {
+  const key = `${locale} ${places}`;
+  let format = numbers.get(key);
   if (format === undefined) {
-    format = new Intl.NumberFormat(LANGUAGE, {
+    format = new Intl.NumberFormat(locale, {
       minimumFractionDigits: places,
       maximumFractionDigits: places,
     });
-    numbers.set(places, format);
+    numbers.set(key, format);
   }
   // A tiny negative would print as "-0".
   return format.format(Math.abs(value) < 0.5 * 10 ** -places ? 0 : value);
 }
+
+/** A number with exactly so many decimals. */
+export const decimals = (value: number, places: number): string =>
+  written(value, places, tongue.value.locale);
+
+/** A number as `decimals` rounds it: toFixed rounds 1.345 down, for its binary is a little less. */
+export const rounded = (value: number, places: number): number =>
+  Number(written(value, places, "en").replaceAll(",", ""));
+
+/** What parts whole from tenths, where the language of the moment is written. */
+export const decimalMark = (): "." | "," => (tongue.value.numbers === "1,000.5" ? "." : ",");
 
 /** How a house wants volumes shown. */
 export interface VolumeStyle {
@@ -29,7 +38,7 @@ export interface VolumeStyle {
 
 function shownText({ value, places, unit }: Shown): string {
   const number = decimals(value, places).replace("-", "−");
-  return unit === "" ? number : `${number} ${unit}`;
+  return unit === "" ? number : `${number}${tongue.value.gap}${unit}`;
 }
 
 /** A volume in the house's unit. */
@@ -39,21 +48,29 @@ export const volume = (ml: number, style: VolumeStyle): string => shownText(volu
 export const mass = (g: number): string => shownText(massShown(g));
 
 /** A strength as bars write it. */
-export const abv = (strength: number): string => `${decimals(strength * 100, 1)} %`;
+export const abv = (strength: number): string =>
+  `${decimals(strength * 100, 1)}${tongue.value.gap}%`;
 
 /** A share of a whole. */
-export const percent = (share: number): string => `${decimals(share * 100, 0)} %`;
+export const percent = (share: number): string => `${decimals(share * 100, 0)}${tongue.value.gap}%`;
 
 const remakes: (() => void)[] = [];
 
 /** A format keeps the zone that it was made in, so it can be made anew. */
-function dated(options: Intl.DateTimeFormatOptions, language = LANGUAGE) {
-  const make = () => new Intl.DateTimeFormat(language, options);
-  let format = make();
+function dated(options: Intl.DateTimeFormatOptions, fixed?: string) {
+  let made: { readonly locale: string; readonly format: Intl.DateTimeFormat } | undefined;
   remakes.push(() => {
-    format = make();
+    made = undefined;
   });
-  return { format: (at: number) => format.format(at) };
+  return {
+    format: (at: number) => {
+      const locale = fixed ?? tongue.value.locale;
+      if (made?.locale !== locale) {
+        made = { locale, format: new Intl.DateTimeFormat(locale, options) };
+      }
+      return made.format.format(at);
+    },
+  };
 }
 
 /** The phone keeps the time of another zone now: dates and times are written in it from here on. */
@@ -83,7 +100,7 @@ const dateYearFormat = dated({
 });
 /** The Swedish way of writing a date is the ISO one, which sorts. */
 const fileDateFormat = dated({}, "sv-SE");
-const monthDayFormat = dated({ day: "2-digit", month: "2-digit" });
+const monthDayFormat = dated({ day: "2-digit", month: "2-digit" }, "en-GB");
 
 /** Time of day, 24 hours. */
 export const clockTime = (at: number): string => clockFormat.format(at);
@@ -106,11 +123,15 @@ export const dueTime = (at: number, now: number): string =>
 
 const two = (value: number): string => String(value).padStart(2, "0");
 
+/** "2 d 3 h" */
+const days = (hours: number): string =>
+  `${Math.floor(hours / 24)} ${tongue.value.day} ${hours % 24} h`;
+
 /** What is left of a wait: "4:07", "1:04:07" from an hour on, "2 d 3 h" from two days on. */
 export function countdown(ms: number): string {
   const seconds = Math.max(0, Math.ceil(ms / 1000));
   const hours = Math.floor(seconds / 3600);
-  if (hours >= 48) return `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  if (hours >= 48) return days(hours);
   const rest = `${two(Math.floor(seconds / 60) % 60)}:${two(seconds % 60)}`;
   return hours > 0 ? `${hours}:${rest}` : rest.replace(/^0(?=\d:)/u, "");
 }
@@ -122,7 +143,7 @@ export function duration(ms: number): string {
   if (minutes < 60) return `${minutes} min`;
   const hours = Math.floor(minutes / 60);
   if (hours < 48) return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${two(minutes % 60)} min`;
-  return `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  return days(hours);
 }
 
 /** How a house wants figures shown. */
@@ -162,11 +183,13 @@ export function figureShown({ value, unit }: Figure, style: FigureStyle): Shown 
   }
 }
 
-/** Money in the house's sign: "€12.30", "12.30 kr". */
+/** Money in the house's sign, as the language writes it: "€12.30", "12.30 kr", "12,30 €". */
 export function money(value: number, currency: string): string {
   const amount = decimals(value, 2);
   if (currency === "") return amount;
-  return /^[\p{Sc}]$/u.test(currency) ? `${currency}${amount}` : `${amount} ${currency}`;
+  return tongue.value.signFirst && /^[\p{Sc}]$/u.test(currency)
+    ? `${currency}${amount}`
+    : `${amount}${tongue.value.gap}${currency}`;
 }
 
 /** A figure in its own unit; `bare` leaves the unit to the table's heading. */
@@ -186,61 +209,5 @@ export function figureText(one: Figure, style: FigureStyle, bare = false): strin
 }
 
 /** A figure for a field: no more digits than it has and no thousands mark, so that it reads back. */
-export const typed = (value: number, most = 4): string => String(Number(value.toFixed(most)));
-
-const FRACTIONS = [
-  ["", 0],
-  ["¼", 1 / 4],
-  ["⅓", 1 / 3],
-  ["½", 1 / 2],
-  ["⅔", 2 / 3],
-  ["¾", 3 / 4],
-] as const;
-
-/** "1½" where a jigger would say so, otherwise decimals. */
-function cupsText(value: number): string {
-  const whole = Math.floor(value + 1e-9);
-  const part = FRACTIONS.find(([, size]) => Math.abs(value - whole - size) < 1e-9);
-  if (part === undefined) return typed(value, 6);
-  return part[0] === "" ? typed(whole) : `${whole === 0 ? "" : whole}${part[0]}`;
-}
-
-const METRIC: ReadonlySet<string> = new Set(["ml", "cl", "dl", "l", "g", "kg", "mg"]);
-const SPELLED: ReadonlySet<string> = new Set([
-  "drop",
-  "barspoon",
-  "cup",
-  "pint",
-  "quart",
-  "gallon",
-]);
-
-/** An amount as it was written: "45 ml", "1½ oz", "2 dashes". It reads back as the same amount. */
-export function asWritten({ value, unit }: Amount): string {
-  if (METRIC.has(unit)) return `${typed(value, 6)} ${unit === "l" ? "L" : unit}`;
-  const many = value > 1;
-  if (unit === "dash") return `${cupsText(value)} ${many ? "dashes" : "dash"}`;
-  return `${cupsText(value)} ${unit}${many && SPELLED.has(unit) ? "s" : ""}`;
-}
-
-/** A proportion as bars write it: "1 : 4"; a decimal where no small figures say it. */
-export function proportion(ratio: number): string {
-  for (const [a, b] of [1, 2, 3, 4, 5].map((part) => [part, part / ratio] as const)) {
-    const neat = Math.round(b * 100) / 100;
-    if (Math.abs(b - neat) < 1e-9) return `${a} : ${typed(neat)}`;
-  }
-  return typed(ratio, 6);
-}
-
-/** An amount of storage: "340 kB", "1.2 MB". */
-export function storageSize(bytes: number): string {
-  if (bytes < 999_500) return `${decimals(bytes / 1000, 0)} kB`;
-  if (bytes < 999_500_000) return `${decimals(bytes / 1_000_000, 1)} MB`;
-  return `${decimals(bytes / 1_000_000_000, 1)} GB`;
-}
-
-/** A length of time as a person would type it, to read back the same: "36 h", "90 min", "45 s". */
-export function typedLength(ms: number): string {
-  if (ms % 3_600_000 === 0) return `${ms / 3_600_000} h`;
-  return ms % 60_000 === 0 ? `${ms / 60_000} min` : `${ms / 1000} s`;
-}
+export const typed = (value: number, most = 4): string =>
+  String(Number(value.toFixed(most))).replace(".", decimalMark());

@@ -1,12 +1,7 @@
-import {
-  MASS_MEASURES,
-  type MassUnit,
-  UNIT_WORDS,
-  type Unit,
-  VOLUME_MEASURES,
-} from "./measures-table.ts";
+import { MASS_MEASURES, type MassUnit, type Unit, VOLUME_MEASURES } from "./measures-table.ts";
 import { type Ounce, ounceInMl } from "./ounce.ts";
 import { accepted, type Result, refused } from "./result.ts";
+import { UNIT_WORDS } from "./unit-words-table.ts";
 
 /** What was written: a number and its unit, not yet turned into ml or g. */
 export interface Amount {
@@ -29,9 +24,16 @@ const MOST = 1_000_000;
 const VULGAR = /[¼-¾⅐-⅞]/gu;
 /** A whole number and a fraction ("1 1/2", "1-1/2"), or the fraction alone. */
 const FRACTION = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)/u;
-/** Thousands parted by commas or by the thin spaces of printed text, never by an ordinary space. */
-const THOUSANDS = /^[1-9]\d{0,2}(?:(?:,\d{3})+|(?:[\u00a0\u2009\u202f]\d{3})+)(?![\d,])(?:\.\d+)?/u;
-/** "22,5" has a decimal comma. */
+/** How a language writes a thousand and a half: it settles what "1,250" means. */
+export type NumberStyle = "1,000.5" | "1.000,5" | "1 000,5";
+
+/** Thousands parted by the language's mark or by thin spaces, never by an ordinary space. */
+const THOUSANDS: Readonly<Record<NumberStyle, RegExp>> = {
+  "1,000.5": /^[1-9]\d{0,2}(?:(?:,\d{3})+|(?:[\u00a0\u2009\u202f]\d{3})+)(?![\d,])(?:\.\d+)?/u,
+  "1.000,5": /^[1-9]\d{0,2}(?:(?:\.\d{3})+|(?:[\u00a0\u2009\u202f]\d{3})+)(?![\d.])(?:,\d+)?/u,
+  "1 000,5": /^[1-9]\d{0,2}(?:[\u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)?/u,
+};
+/** Either mark parts the tenths wherever the thousands do not need it. */
 const DECIMAL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/u;
 
 /** Vulgar fractions become "1/2", with a space when a whole number stands before them. */
@@ -48,55 +50,70 @@ export interface LeadingNumber {
   readonly rest: string;
 }
 
-function plainAtHead(text: string): LeadingNumber | undefined {
-  const grouped = THOUSANDS.exec(text)?.[0];
+function plainAtHead(text: string, style: NumberStyle): LeadingNumber | undefined {
+  const grouped = THOUSANDS[style].exec(text)?.[0];
   const all = grouped ?? DECIMAL.exec(text)?.[0];
   if (all === undefined) return undefined;
-  const digits = grouped === undefined ? all.replace(",", ".") : all.replace(/[^\d.]/gu, "");
-  return { value: Number(digits), rest: text.slice(all.length).trim() };
+  const loose = grouped === undefined ? all : all.replace(/[\u00a0\u2009\u202f]/gu, "");
+  const bare = style === "1 000,5" || grouped === undefined;
+  const digits = bare ? loose : loose.replaceAll(style === "1,000.5" ? "," : ".", "");
+  return { value: Number(digits.replace(",", ".")), rest: text.slice(all.length).trim() };
 }
 
 /**
  * Reads the number at the head of a line: "1 1/2 oz", "¾", "22,5ml", "1,000 ml", ".5". Exactly three
- * digits after a comma are thousands, but not after a leading 0; anything else is a decimal comma.
+ * digits after the mark that parts thousands are thousands, but not after a leading 0; any other
+ * comma or point parts the tenths.
  *
  * @param text - as typed
+ * @param style - of the language it is typed in; English unless told
  * @returns the number and what follows it, or nothing where no number leads
  * @example
  * leadingNumber("1 1/2 oz").value // => 1.5
  */
-export function leadingNumber(text: string): LeadingNumber | undefined {
+export function leadingNumber(
+  text: string,
+  style: NumberStyle = "1,000.5",
+): LeadingNumber | undefined {
   const clean = spelledOut(text);
   const [all, whole, top, bottom] = FRACTION.exec(clean) ?? [];
-  if (all === undefined) return plainAtHead(clean);
+  if (all === undefined) return plainAtHead(clean, style);
   if (Number(bottom) === 0) return undefined;
   const value = Number(whole ?? 0) + Number(top) / Number(bottom);
   return { value, rest: clean.slice(all.length).trim() };
 }
 
 /** The unit at the head of a text, with any full stop: words of the unit may stand apart. */
-const UNIT = /^(fl(?:uid)?\.?\s*(?:oz|ounces?)|bar\s*spoons?|[a-zµ]+)\.?(?=\s|$|[^a-z])/iu;
+const UNIT = /^(fl(?:uid)?\.?\s*(?:oz|ounces?)|bar\s*spoons?|[\p{L}µ]+)\.?(?=\s|$|[^\p{L}])/iu;
 
-const knownUnit = (word: string): Unit | undefined =>
-  Object.hasOwn(UNIT_WORDS, word) ? UNIT_WORDS[word] : undefined;
+/** Accents do not matter: a phone's keyboard may have none at hand. */
+function knownUnit(typed: string): Unit | undefined {
+  const word = typed
+    .toLowerCase()
+    .normalize("NFKD")
+    .replace(/[\s.\p{M}]/gu, "");
+  return Object.hasOwn(UNIT_WORDS, word) ? UNIT_WORDS[word] : undefined;
+}
 
 /**
  * Reads an amount as bar people write it: "1 1/2 oz", "¾ oz", "22,5 ml", "45ml", "2 dashes", "120 g".
  *
  * @param text - as typed; case and spacing do not matter
+ * @param style - of the language it is typed in; English unless told
  * @returns the number and unit with whatever text follows, or a refusal
  */
 export function parseAmount(
   text: string,
+  style: NumberStyle = "1,000.5",
 ): Result<Amount & { readonly rest: string }, AmountRefusal> {
   const typed = text.trim();
   if (typed === "") return refused("amount-empty");
   if (/^[-−–]\s*[\d.,]/u.test(typed)) return refused("amount-not-positive");
-  const lead = leadingNumber(typed);
+  const lead = leadingNumber(typed, style);
   if (lead === undefined) return refused("amount-without-number", { typed });
   const word = UNIT.exec(lead.rest);
   if (word === null) return refused("amount-without-unit", { typed });
-  const unit = knownUnit((word[1] ?? "").toLowerCase().replace(/[\s.]/gu, ""));
+  const unit = knownUnit(word[1] ?? "");
   if (unit === undefined) return refused("amount-unknown-unit", { unit: word[1] ?? "" });
   if (!(lead.value > 0)) return refused("amount-not-positive");
   // The figure itself is bounded too: a spec keeps what was written, and bounds it.

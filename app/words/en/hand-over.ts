@@ -47,6 +47,7 @@ export const vessel = {
   since: (when: string) => `Since ${when}`,
   keep: { fridge: "Keep cold", freezer: "Keep frozen" },
   watched: "Watched by",
+  otherPaper: "Other paper, PDF or picture",
   byHand: "No printer? Write this on it, large:",
   line: (batch: string, verb: string, when: string) => `${batch} · ${verb} · ${when}`,
   print: "Print",

@@ -21,7 +21,7 @@ export const handing = {
     "It stays on this phone too. Whoever works on it: say so, so that one phone rings and not both.",
   take: {
     title: "Take from another phone",
-    why: "Hold the camera over the code that the other phone shows under “Hand over”. What was done on both phones is kept.",
+    why: "Hold the camera over the code that the other phone shows under “Hand over”. What was done on both phones is kept. Over the code of a label it opens that batch.",
     open: "Open the camera",
     stop: "Stop the camera",
     seen: (seen: number, count: number) => `${seen} of ${frames(count)} read`,

@@ -1,4 +1,4 @@
-const entries = (count: number): string => (count === 1 ? "1 entry" : `${count} entries`);
+import { backup, restore, table } from "./kit-backup.ts";
 
 /** What Kit says. */
 export const kit = {
@@ -111,29 +111,15 @@ export const kit = {
     dark: "Dark",
     light: "Light",
   },
-  backup: {
-    title: "Backup",
-    why: "Everything is kept on this phone only: if the phone is lost, so is the log. Save a copy after every batch.",
-    make: "Save everything as one file",
-    download: "Save it to downloads",
-    shared: (name: string) => `${name} was handed to the share sheet.`,
-    saved: (name: string) => `${name} is in the browser's downloads.`,
-    dismissed: "The share sheet was closed, so nothing was saved.",
+  language: {
+    title: "Language",
+    label: "The app speaks",
+    auto: "As the phone",
+    note: "What was written before stays as it was written. Numbers take the language's comma or point.",
   },
-  restore: {
-    title: "Bring a backup in",
-    pick: "Backup file",
-    hint: "A file this app saved, from this phone or another. Nothing is added before you say so, and nothing here is overwritten.",
-    reading: "Reading the file…",
-    unreadable: "The phone could not open that file. Copy it onto the phone, then choose it again.",
-    fresh: (count: number) => `${entries(count)} new to this phone`,
-    known: (count: number) => `${entries(count)} already here, left as they are`,
-    unread: (count: number) =>
-      `${entries(count)} not understood by this version, left out: keep the file`,
-    nothing: "There is nothing in it that this phone lacks.",
-    add: (count: number) => `Add ${entries(count)}`,
-    added: (count: number) => `${entries(count)} added.`,
-  },
+  backup,
+  restore,
+  table,
   keeping: {
     title: "Storage",
     protected: "Protected from clean-up",
@@ -146,6 +132,8 @@ export const kit = {
     asking: "Asking…",
     refused:
       "The phone said no. It decides by itself, mostly by how the app is used: put the app on the home screen, use it, and ask again. Keep backups.",
+    mayBeCleared:
+      "Saved. The browser may clear it when the phone runs short of space: put the app on the home screen, and keep backups (Kit).",
     granted: "The phone now protects it. Keep backups all the same: a lost phone is lost.",
     cannotAsk: "This browser cannot be asked. Keep backups.",
   },

@@ -1,6 +1,17 @@
-import { abv, mass } from "../format.ts";
+import { abv, decimals, mass } from "../format.ts";
+import { storageSize } from "../storage-size.ts";
 
 type About = Readonly<Record<string, string | number>>;
+
+/** What a line of a backup calls a record, in words. */
+const KINDS: Readonly<Record<string, string>> = {
+  event: "event",
+  spec: "spec",
+  ingredient: "ingredient",
+  procedure: "procedure",
+  planned: "planned batch",
+  photo: "photo",
+};
 
 /** Why something was refused: what is wrong, and what to do about it. */
 export const refusals: Readonly<Record<string, (about: About) => string>> = {
@@ -58,17 +69,61 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
     "That does not belong to this step. The screen shows where the batch is; do it again there.",
   "no-bottles": () => "Say how many bottles were filled, at least one.",
   "note-empty": () => "The note is empty. Type something first.",
+  "taste-empty": () => "Nothing is on the sheet yet. Give at least one score or choose a word.",
+  "taster-missing": () => "Say who tasted, by initials.",
+  "tag-empty": () => "The tag is empty. Type a word first.",
+  "not-bottled": () => "This batch is not bottled yet, so nothing can be poured out of it.",
+  "stock-ended": () =>
+    "This batch is off the shelf: it was spent or discarded. Take that back in its log first.",
+  "pour-empty": () => "Say how much was poured: more than nothing.",
+  "not-a-picture": () =>
+    "This file is not a picture that the phone can open. Choose another; nothing was changed.",
   "undo-later-first": () => "Something was done after that. Take the later step back first.",
   "nothing-to-undo": () => "There is nothing left to take back there.",
   "part-missing": () =>
     "A part of the app did not load, so nothing was noted. Close the app fully, open it again and repeat this.",
-  "not-saved": ({ why }) =>
-    `NOT SAVED: ${why}. Free some space on the phone and do it again; nothing else was changed.`,
+  "not-saved": ({ why }) => `NOT SAVED: ${why}. Do it again; nothing else was changed.`,
+  "no-room": () =>
+    "NOT SAVED: the phone has no room left. Delete videos, photos or apps on the phone, then do it again; nothing else was changed.",
+  "pen-elsewhere": () =>
+    "Not done: another window of the app writes now. Press \u201cWork in this window\u201d at the foot of the screen, then do it again.",
+  "newer-storage": () =>
+    "Not done: a newer version of the app has written on this phone, and this one only reads. Close the app fully and open it again.",
   "storage-silent": ({ why }) =>
     `The phone's storage did not answer: ${why}. Close the app fully, open it and try again. Nothing was changed.`,
+  "backup-empty": () => "This file is empty. Nothing was changed.",
+  "backup-too-large": ({ most }) =>
+    `This file is larger than ${storageSize(Number(most))}, which no backup is. Nothing was changed.`,
+  "backup-too-many-lines": ({ most }) =>
+    `This file holds more than ${decimals(Number(most), 0)} lines, which no backup does. Nothing was changed.`,
+  "backup-encoding": () =>
+    "This file was saved again in another encoding (UTF-16). Save it as UTF-8, or take the file the app saved. Nothing was changed.",
+  "backup-not-text": () =>
+    "This is not a text file, so it is no backup: perhaps a picture. Nothing was changed.",
   "backup-not-ours": () => "This file is not a Second Pour backup. Nothing was changed.",
   "backup-newer": ({ version }) =>
     `This backup was made by a newer version (format ${version}). Update the app, then try again. Nothing was changed.`,
-  "backup-damaged": ({ lines, found }) =>
-    `This backup is damaged: it should hold ${lines} lines and holds ${found}, or one was altered. Nothing was changed.`,
+  "backup-unreadable": () =>
+    "The phone could not read that file to its end. Copy it onto the phone, then choose it again. Nothing was changed.",
+  "backup-given-up": () => "Given up. Nothing was changed.",
+  "backup-added-unread": ({ why }) =>
+    `Everything was added, but could not be read again: ${why}. Close the app fully and open it again.`,
+  "line-too-long": ({ most }) => `longer than ${storageSize(Number(most))}, which no entry is.`,
+  "line-not-utf8": () =>
+    "holds letters in another encoding than UTF-8: damaged, or saved again by another program.",
+  "line-too-deep": ({ most }) => `brackets nested more than ${most} deep, which no entry has.`,
+  "line-not-json": () => "cannot be read (no JSON): cut off, or altered.",
+  "line-no-record": () => "holds no entry.",
+  "line-unknown-kind": ({ kind }) =>
+    `is of a kind that this version does not know: “${kind}”. A newer one may.`,
+  "line-unknown-event": ({ type }) =>
+    `is an event that this version does not know: “${type}”. A newer one may.`,
+  "line-field": ({ kind, field }) =>
+    field === ""
+      ? `holds no ${KINDS[kind ?? ""] ?? kind}.`
+      : `in this ${KINDS[kind ?? ""] ?? kind} “${field}” is not as expected.`,
+  "line-differs-here": () =>
+    "something else of the same id is here already; what is here stays as it is.",
+  "line-differs-above": () =>
+    "something else of the same id stands in a line above; that one counts.",
 };

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { asWritten, proportion, typed } from "../../../app/words/format.ts";
+import { typed } from "../../../app/words/format.ts";
+import { asWritten, proportion } from "../../../app/words/written.ts";
 import { parseAmount } from "../../../core/quantity/amount.ts";
-import { UNIT_WORDS } from "../../../core/quantity/measures-table.ts";
+import { UNIT_WORDS } from "../../../core/quantity/unit-words-table.ts";
 
 test.each([
   [{ value: 45, unit: "ml" }, "45 ml"],

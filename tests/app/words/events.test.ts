@@ -57,6 +57,58 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
     "Yield measured: 4,400 ml (weighed: 5,312 g − 812 g = 4,500 g)",
   ],
   [
+    { ...stamp, type: "yield.logged", visit, ml: 4400, settles: true },
+    "The yield that counts: 4,400 ml",
+  ],
+  [
+    {
+      ...stamp,
+      type: "taste.noted",
+      scores: { clarity: 8, acid: 0 },
+      words: ["sour-milk", "like tea"],
+      by: "AB",
+    },
+    "Tasted by AB: clarity 8, acid 0; sour milk, like tea",
+  ],
+  [{ ...stamp, type: "taste.noted", scores: {}, words: ["dry"], by: "AB" }, "Tasted by AB: dry"],
+  [
+    { ...stamp, type: "verdict.given", verdict: "fair", repeat: "with-changes", text: "less milk" },
+    "Fair, make it again with changes, less milk",
+  ],
+  [
+    { ...stamp, type: "verdict.given", verdict: "poor", repeat: "no", text: "" },
+    "Poor, do not make it again",
+  ],
+  [{ ...stamp, type: "tag.added", tag: "summer" }, "Tagged: summer"],
+  [{ ...stamp, type: "tag.removed", tag: "summer" }, "Tag taken off: summer"],
+  [
+    {
+      ...stamp,
+      type: "photo.added",
+      photo: "p",
+      media: "image/jpeg",
+      bytes: 9,
+      width: 4,
+      height: 3,
+    },
+    "Photo taken",
+  ],
+  [{ ...stamp, type: "photo.removed", photo: "p" }, "Photo removed"],
+  [
+    { ...stamp, type: "stock.poured", ml: 1080, count: 12, unit: "serves" },
+    "Poured out: 12 serves (1,080 ml)",
+  ],
+  [
+    { ...stamp, type: "stock.poured", ml: 750, count: 1, unit: "bottles" },
+    "Poured out: 1 bottle (750 ml)",
+  ],
+  [{ ...stamp, type: "stock.poured", ml: 333, count: 333, unit: "ml" }, "Poured out: 333 ml"],
+  [{ ...stamp, type: "stock.ended", how: "spent", reason: "" }, "All spent"],
+  [
+    { ...stamp, type: "stock.ended", how: "discarded", reason: "tastes off" },
+    "Discarded: tastes off",
+  ],
+  [
     { ...stamp, type: "tare.noted", vessel: "clear-run", grams: 812 },
     "The vessel under the drip weighed empty: 812 g",
   ],

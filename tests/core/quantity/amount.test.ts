@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { isMassUnit, leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
-import { MASS_MEASURES, UNIT_WORDS } from "../../../core/quantity/measures-table.ts";
+import { MASS_MEASURES } from "../../../core/quantity/measures-table.ts";
+import { UNIT_WORDS } from "../../../core/quantity/unit-words-table.ts";
 import published from "../../published/measures.json";
 
 function exactly(typed: string) {
@@ -123,6 +124,36 @@ test.each(REFUSED)("%j is refused: %s", (typed, refusal) => {
 test("a refusal says what came", () => {
   expect(parseAmount(" 45 ")).toMatchObject({ about: { typed: "45" } });
   expect(parseAmount("3 Limes")).toMatchObject({ about: { unit: "Limes" } });
+});
+
+// Spanish: a point parts thousands, a comma tenths (CLDR es). French: thin spaces, a comma (CLDR fr).
+// What the other mark can mean besides is our judgement.
+test.each([
+  ["1,250 ml", "1.000,5", 1.25],
+  ["1.250 ml", "1.000,5", 1250],
+  ["1.250,5 ml", "1.000,5", 1250.5],
+  ["345.678,5 mg", "1.000,5", 345_678.5],
+  ["22.5 ml", "1.000,5", 22.5],
+  ["0.125 l", "1.000,5", 0.125],
+  ["1\u202f250,5 ml", "1.000,5", 1250.5],
+  ["1,250 ml", "1 000,5", 1.25],
+  ["1.250 ml", "1 000,5", 1.25],
+  ["1\u202f250,5 ml", "1 000,5", 1250.5],
+  ["1\u00a0250.5 ml", "1 000,5", 1250.5],
+  ["1 1/2 oz", "1 000,5", 1.5],
+] as const)("%j, where a thousand and a half is %s, is %d", (typed, style, value) => {
+  expect(parseAmount(typed, style)).toMatchObject({ ok: true, value: { value, rest: "" } });
+});
+
+test.each([
+  ["2 golpes de amargo", 2, "dash", "de amargo"],
+  ["1 cucharada", 1, "tbsp", ""],
+  ["1 galón", 1, "gallon", ""],
+  ["2 cuillères de sirop", 2, "barspoon", "de sirop"],
+  ["3 gouttes", 3, "drop", ""],
+  ["1 càc", 1, "tsp", ""],
+] as const)("%j has a Spanish or French unit", (typed, value, unit, rest) => {
+  expect(parseAmount(typed, "1 000,5")).toEqual({ ok: true, value: { value, unit, rest } });
 });
 
 const anyText = fc.oneof(

@@ -45,3 +45,19 @@ test("property: never throws, and what it reads lies between a second and ninety
     }),
   );
 });
+
+test("lengths in Spanish and French, with or without their accents", () => {
+  const texts = [
+    "2 días",
+    "2 dias",
+    "1,5 horas",
+    "1 j 3 h",
+    "2 jours",
+    "45 minutos",
+    "90 secondes",
+  ];
+  const hours = [48, 48, 1.5, 27, 48, 0.75, 0.025];
+  expect(texts.map((text) => readLengthOfTime(text, "1 000,5"))).toEqual(
+    hours.map((one) => one * 3_600_000),
+  );
+});

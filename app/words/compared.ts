@@ -1,0 +1,49 @@
+import type { ChoiceName, InputName, ResultName } from "../../core/logbook/compare/inputs.ts";
+import { VERDICTS } from "../../core/run/taste.ts";
+import { abv, decimals, duration } from "./format.ts";
+import { sayLater } from "./say-later.ts";
+
+/** Verdicts by their place, the worst first, as figures of a comparison count them. */
+const BY_PLACE = VERDICTS.toReversed();
+
+/** A share to a tenth of a percent: batches lie closer together than whole ones. */
+export const share = (value: number): string => `${decimals(100 * value, 1)} %`;
+
+const perLitre = (value: number): string => `${decimals(value, 1)} g/L`;
+const degrees = (value: number): string => `${decimals(value, 0)} °C`;
+const plain = (value: number): string => decimals(value, 0);
+
+function verdictText(place: number): string {
+  const verdict = BY_PLACE[Math.round(place)];
+  return verdict === undefined ? "" : sayLater.tasting.verdicts[verdict];
+}
+
+const TEXTS: Readonly<Record<InputName | ResultName, (value: number) => string>> = {
+  "milk-ratio": (value) => `${decimals(value, 2)} L`,
+  "punch-strength": abv,
+  "punch-sugar": perLitre,
+  "punch-acid": perLitre,
+  filters: plain,
+  "degrees-curdle": degrees,
+  "degrees-drip": degrees,
+  "pour-time": duration,
+  "rest-time": duration,
+  "milk-days": plain,
+  "yield-share": share,
+  "curd-kept": (value) => `${decimals(value, 2)} L`,
+  "time-to-clear": duration,
+  passes: plain,
+  "drip-time": duration,
+  clarity: (value) => decimals(value, 1),
+  verdict: verdictText,
+};
+
+/** A figure of a comparison in its own unit. */
+export const figureIn = (name: InputName | ResultName, value: number): string => TEXTS[name](value);
+
+/** A kind in words. */
+export function kindIn(name: ChoiceName, kind: string): string {
+  const kinds: Readonly<Record<string, string>> =
+    name === "dairy" ? sayLater.ingredient.dairies : sayLater.compare.kinds;
+  return kinds[kind] ?? kind;
+}

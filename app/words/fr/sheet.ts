@@ -1,0 +1,43 @@
+import type * as english from "../en/sheet.ts";
+import type { Spoken } from "../spoken.ts";
+
+export const sheet: Spoken<typeof english.sheet> = {
+  title: "Feuille de contrôle",
+  batch: "Lot",
+  spec: "Fiche",
+  started: "Commencé",
+  ended: "Terminé",
+  running: "encore en cours",
+  useBy: "Date limite",
+  warm: "Temps au-dessus de 5 °C",
+  none: "aucun compté",
+  steps: "Étapes",
+  from: "De",
+  to: "À",
+  by: "Par",
+  temperatures: "Températures",
+  lots: "Lots d’origine",
+  lotUseBy: (date) => `à consommer jusqu’au ${date}`,
+  earliest: (date) =>
+    `La date la plus proche de ces lots est ${date} : un mélange ne se garde pas au-delà.`,
+  hands: "Mains",
+  empty: "Rien de noté.",
+  addTemperature: "Température maintenant, °C",
+  noteTemperature: "Noter la température",
+  temperatureFault: "Saisir une température de −30 à 110, comme 4,5.",
+  addLot: "Numéro de lot sur l’emballage",
+  lotOf: "Lot de",
+  lotDate: "Jours jusqu’à sa date limite, s’il en a une",
+  lotDateHint: "0 pour aujourd’hui. Laisser vide s’il n’y en a pas.",
+  lotDateFault: "Saisir un nombre entier de jours de 0 à 3650, ou laisser vide.",
+  noteLot: "Noter le lot",
+  lotFault: "Saisir d’abord le numéro de lot.",
+  addHands: "Initiales",
+  noteHands: "Prendre le relais",
+  handsFault: "Saisir une à huit lettres.",
+  noted: "Noté",
+  print: "Imprimer",
+  cautions:
+    "Cette feuille liste ce qui a été noté ici. Elle ne dit pas qu’une boisson est sûre : la réglementation locale et les personnes habilitées décident.",
+  toRun: "Retour au lot",
+};

@@ -1,0 +1,192 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { spanish } from "../../app/words/es.ts";
+import { french } from "../../app/words/fr.ts";
+import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
+import { cutOff, sticksOut } from "../support/readable.ts";
+import { said } from "../support/said.ts";
+import {
+  goTo,
+  HOUR,
+  holdOf,
+  MINUTE,
+  OPENS,
+  openBar,
+  pass,
+  putLog,
+  shot,
+  startAfresh,
+  storedLog,
+  tapOf,
+  untilStep,
+} from "../support/walk-page.ts";
+import { openPlan } from "../support/wash-by-hand.ts";
+import { allStations } from "../support/wash-stations.ts";
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+});
+afterAll(() => bar.close());
+beforeEach(async () => {
+  await bar.page.evaluate(() => localStorage.clear());
+  bar = await startAfresh(bar);
+});
+afterEach(() => {
+  tongue.value = ENGLISH;
+  expect(bar.phone.complaints).toEqual([]);
+});
+
+const NAMES = { en: "English", es: "Español", fr: "Français" } as const;
+const OTHERS = [
+  ["Spanish", spanish],
+  ["French", french],
+] as const;
+
+/** Chooses a language in Kit; from here on the test reads it too. */
+async function choose(next: Tongue): Promise<void> {
+  const { page, hands } = bar;
+  await goTo(page, routes.kit);
+  await hands.tap(page.getByRole("radio", { name: NAMES[next.language], exact: true }));
+  tongue.value = next;
+  await page.getByRole("heading", { name: said.kit.title, exact: true, level: 1 }).waitFor();
+}
+
+const STATIONS = allStations(OPENS + 10 * MINUTE);
+const STEPS = STATIONS.map(({ runId }) => routes.run(runId));
+const PLACES = [
+  ...[routes.bench, routes.specs, routes.shelf, routes.logbook, routes.kit, routes.cupboard],
+  ...[routes.sums, routes.days, routes.procedures, routes.procedure("dairy-wash")],
+  ...[routes.spec("demo-pear-beacon"), routes.plan("demo-pear-beacon")],
+  ...[routes.ingredient("lemon-juice"), routes.hand("run~run-curdle"), routes.dim("run-curdle")],
+  ...[routes.vessel("run-curdle"), routes.label("run-finished"), routes.sheet("run-finished")],
+  routes.batch("run-finished"),
+];
+
+/** A bench with a batch at every step, and the demo's specs. */
+async function furnish(): Promise<void> {
+  await openPlan(bar, "Pear Beacon");
+  const events = STATIONS.flatMap((one) => one.events);
+  await putLog(bar, events, routes.bench, OPENS);
+  await bar.page.locator(".bench-row").first().waitFor();
+}
+
+/** Words of the bottom bar that are wider than their place. */
+const tightTabs = (): Promise<string[]> =>
+  bar.page.evaluate(() =>
+    [...document.querySelectorAll("nav a")].flatMap((tab) => {
+      const words = document.createRange();
+      words.selectNodeContents(tab);
+      return words.getBoundingClientRect().width > tab.getBoundingClientRect().width - 2
+        ? [tab.textContent ?? ""]
+        : [];
+    }),
+  );
+
+test.each(OTHERS)(
+  "%s at 360 × 640: no word is cut, nothing sticks out, on any screen",
+  async (_, next) => {
+    await furnish();
+    await choose(next);
+    const { page } = bar;
+    const found: Record<string, string[]> = {};
+    const look = async (place: string) => {
+      const seen = [
+        ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
+        ...(await cutOff(page)).map((one) => `cut off: ${one}`),
+        ...(await tightTabs()).map((one) => `tab: ${one}`),
+      ];
+      if (seen.length > 0) found[place] = seen;
+      await shot(page, `${next.language}-${place.replace(/\W+/gu, "-")}`);
+    };
+    for (const place of [...PLACES, ...STEPS]) {
+      await goTo(page, place);
+      expect(await page.evaluate(() => document.documentElement.lang)).toBe(next.language);
+      await look(place);
+    }
+    await goTo(page, routes.run("run-curdle"));
+    await pass(page, 2 * HOUR);
+    await page.locator(".alarm-sheet").waitFor();
+    await look("alarm");
+    expect(found).toEqual({});
+  },
+  120_000,
+);
+
+test.each(OTHERS)(
+  "%s: a figure typed with a comma is shown with it, kept, and read back",
+  async (_, next) => {
+    await furnish();
+    await choose(next);
+    const { page, hands } = bar;
+    await goTo(page, routes.run("run-milk"));
+    await hands.tap(tapOf(page, said.run.otherAmount));
+    for (const key of ["6", "0", "0", said.run.mark, "5"]) await hands.tap(tapOf(page, key));
+    expect(await page.locator(".number-pad-field").inputValue()).toBe("600,5");
+    await hands.hold(holdOf(page, said.run.take));
+    await untilStep(page, "pour");
+    expect(await page.locator(".notices-line").textContent()).toContain("600,5");
+    const noted = (await storedLog(page)).findLast((event) => event.type === "reading.logged");
+    expect(noted).toMatchObject({ what: "milk", value: 600.5, unit: "ml" });
+
+    // A field shows a figure as it reads it: three digits after the comma are no thousands here.
+    await goTo(page, routes.ingredient("dry-vermouth-18"));
+    const acid = page.getByRole("textbox", { name: said.ingredient.acid.tartaric, exact: true });
+    expect(await acid.inputValue()).toBe("5,5");
+    await acid.fill("6,125");
+    await hands.tap(tapOf(page, said.ingredient.save));
+    await page.getByText(said.ingredient.own, { exact: true }).first().waitFor();
+    await goTo(page, routes.cupboard);
+    await goTo(page, routes.ingredient("dry-vermouth-18"));
+    expect(await acid.inputValue()).toBe("6,125");
+  },
+);
+
+test("the language changes at once and loses nothing typed; a batch keeps the words it began with", async () => {
+  await furnish();
+  const { page, hands } = bar;
+  await goTo(page, routes.spec("new"));
+  await page.getByRole("textbox", { name: said.spec.name, exact: true }).fill("Wharf Light");
+  const line = page.getByRole("textbox", { name: said.spec.add.label, exact: true });
+  await line.fill("45 ml lemon");
+  await choose(spanish);
+  await goTo(page, routes.spec("new"));
+  expect(await page.getByRole("textbox", { name: said.spec.name, exact: true }).inputValue()).toBe(
+    "Wharf Light",
+  );
+  await page.getByRole("textbox", { name: said.spec.add.label, exact: true }).fill("22,5 ml limon");
+  await hands.tap(tapOf(page, said.spec.add.act("22,5 ml", "Zumo de limón, fresco")));
+  await page.getByText("Zumo de limón, fresco").first().waitFor();
+  // Begun in English: its plan is its own, whatever is spoken now.
+  await goTo(page, routes.run("run-build"));
+  const lines = await page.locator(".run-lines").textContent();
+  expect(lines).toContain("Lemon juice, fresh");
+  expect(await page.locator("h1").textContent()).toBe(said.work.verbs.build);
+});
+
+test("the next visit paints its first words in the language that was chosen", async () => {
+  await choose(french);
+  const { page } = bar;
+  await page.addInitScript(() => {
+    const seen: string[] = [];
+    Reflect.set(globalThis, "firstWords", seen);
+    new MutationObserver(() => {
+      const words = document.querySelector("nav")?.textContent;
+      if (words && seen.length === 0) seen.push(words, document.documentElement.lang);
+    }).observe(document, { childList: true, subtree: true });
+  });
+  await page.reload();
+  await page.getByRole("heading", { name: said.kit.title, exact: true, level: 1 }).waitFor();
+  const [words, lang] = await page.evaluate((): readonly string[] =>
+    Reflect.get(globalThis, "firstWords"),
+  );
+  expect(words).toContain(said.places.shelf);
+  expect(lang).toBe("fr");
+  // Back to the phone's own language, which is English here.
+  await bar.hands.tap(
+    page.getByRole("radio", { name: said.kit.language.auto, exact: true }).first(),
+  );
+  tongue.value = ENGLISH;
+  await page.getByRole("heading", { name: said.kit.title, exact: true, level: 1 }).waitFor();
+});
