@@ -142,6 +142,8 @@ try {
   await last.phone.close();
 } finally {
   await server.stop();
+  // What the last kill left behind may still be writing.
+  await pause(1000);
   dropProfile(profile);
 }
 const stored = readingsIn(log.slice(events.length)).length;
