@@ -11,6 +11,7 @@ import { servePour } from "./serve.ts";
 import type { Spec } from "./spec.ts";
 import { heldBackFor, type TopUpRefusal } from "./top-up.ts";
 import { clearOf, throughFilter, type Wash } from "./wash.ts";
+import { learntFor, retentionFor } from "./wash-group.ts";
 
 /** A batch at a trial size: what stands in the vessel, what comes through, what it ends as. */
 export interface Trial {
@@ -47,7 +48,7 @@ export function washedTrial(
   const wash: Wash = { punch, dairy: dairy.dairy, milk };
   const clearMl = throughFilter(
     wash,
-    retentionOf(house.retention, wash.dairy).mean,
+    retentionOf(retentionFor(house, spec, wash.dairy), wash.dairy).mean,
     filtersKeep(spec, house),
   );
   return { mixed: punch, wash, clear: clearOf(wash, clearMl), clearMl };
@@ -90,7 +91,8 @@ function washParts(
 ): Pick<Plan, "milk" | "yield" | "washed"> {
   const { wash, clear, clearMl } = trial;
   if (wash === undefined) return {};
-  const retention = retentionOf(house.retention, wash.dairy);
+  const retention = retentionOf(retentionFor(house, spec, wash.dairy), wash.dairy);
+  const drip = learntFor(house, spec, wash.dairy)?.drip;
   const keep = filtersKeep(spec, house);
   const { densityKgPerL } = dairyOf(wash.dairy);
   return {
@@ -104,6 +106,7 @@ function washParts(
       batches: retention.batches,
       curdKeeps: retention.mean,
       filterKeeps: house.perFilter,
+      ...(drip === undefined ? {} : { drip }),
     },
     washed: clear,
   };

@@ -10,12 +10,30 @@ export interface Retention {
   readonly batches: number;
 }
 
+/** How long a slow drip takes against the usual, with an interval that holds 8 in 10. */
+export interface DripLearnt {
+  /** Times what is usual for its volume and filters. */
+  readonly times: number;
+  readonly low: number;
+  readonly high: number;
+  readonly batches: number;
+}
+
+/** What a house's own batches have taught of one kind of wash; what too few told of is not there. */
+export interface WashLearnt {
+  /** Against whole milk, whatever the dairy. */
+  readonly retention?: Retention;
+  readonly drip?: DripLearnt;
+}
+
 /** What a house decides once for all its batches. */
 export interface HouseRules {
   readonly ounce: Ounce;
   readonly retention: Retention;
   /** Liquid a wetted filter keeps, ml each. */
   readonly perFilter: number;
+  /** By kind of wash, as `washGroup` names it, and for any wash as `worldOf` does. */
+  readonly learnt?: Readonly<Record<string, WashLearnt>>;
 }
 
 /**

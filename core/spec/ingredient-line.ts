@@ -1,4 +1,9 @@
-import { type Amount, type AmountRefusal, parseAmount } from "../quantity/amount.ts";
+import {
+  type Amount,
+  type AmountRefusal,
+  type NumberStyle,
+  parseAmount,
+} from "../quantity/amount.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
 import type { Ingredient } from "./ingredient.ts";
 
@@ -92,15 +97,18 @@ export function findIngredients(name: string, ingredients: Iterable<Ingredient>)
   return sure ? { sure: first.ingredient, candidates } : { candidates };
 }
 
+/** What joins an amount to its name: "of", in Spanish and French "de" and its like. */
+const JOINT = /^(?:[\s,:·–-]+|[Oo]f\b|(?:de|del|du|des)\s|d['’])+/u;
+
 interface Split {
   readonly amount: Amount;
   readonly named: string;
 }
 
 /** The amount may also stand last: "lemon juice 45 ml". */
-function amountLast(text: string): Split | undefined {
+function amountLast(text: string, style?: NumberStyle): Split | undefined {
   for (const { index } of text.matchAll(/(?<=[^\d\s/.,])[\s:,–-]+(?=[\d.¼-¾⅐-⅞])/gu)) {
-    const read = parseAmount(text.slice(index).replace(/^[\s:,–-]+/u, ""));
+    const read = parseAmount(text.slice(index).replace(/^[\s:,–-]+/u, ""), style);
     if (read.ok && read.value.rest === "") {
       return { amount: read.value, named: text.slice(0, index).trim() };
     }
@@ -108,10 +116,10 @@ function amountLast(text: string): Split | undefined {
   return undefined;
 }
 
-function split(text: string): Result<Split, AmountRefusal> {
-  const read = parseAmount(text);
+function split(text: string, style?: NumberStyle): Result<Split, AmountRefusal> {
+  const read = parseAmount(text, style);
   if (read.ok) return accepted({ amount: read.value, named: read.value.rest });
-  const last = amountLast(text);
+  const last = amountLast(text, style);
   return last === undefined ? read : accepted(last);
 }
 
@@ -120,17 +128,19 @@ function split(text: string): Result<Split, AmountRefusal> {
  *
  * @param text - as typed
  * @param ingredients - the cupboard
+ * @param style - of the language it is typed in; English unless told
  * @returns the amount, the name and what the name may mean (nothing, where it is not in the cupboard),
  * or why the line makes no sense
  */
 export function readIngredientLine(
   text: string,
   ingredients: Iterable<Ingredient>,
+  style?: NumberStyle,
 ): Result<ReadLine, LineRefusal> {
-  const read = split(text);
+  const read = split(text, style);
   if (!read.ok) return read;
   const { value, unit } = read.value.amount;
-  const named = read.value.named.replace(/^(?:[\s,:·–-]+|of\b)+/iu, "").trim();
+  const named = read.value.named.replace(JOINT, "").trim();
   if (foldedWords(named).length === 0) return refused("line-without-ingredient");
   return accepted({ amount: { value, unit }, named, match: findIngredients(named, ingredients) });
 }

@@ -56,6 +56,8 @@ export const planYieldSchema = z.object({
   /** What it was worked out with: litres the curd keeps per litre of milk, ml each filter keeps. */
   curdKeeps: z.optional(amount),
   filterKeeps: z.optional(amount),
+  /** How long the slow drip takes against the usual, learnt from the house's own batches. */
+  drip: z.optional(z.object({ times: amount, low: amount, high: amount, batches: z.number() })),
 });
 
 /** The computed amounts and predictions of a batch before it starts; frozen into a run. */

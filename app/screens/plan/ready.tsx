@@ -9,7 +9,8 @@ import { windowsOf, workByHand } from "../../ahead/by-hand.ts";
 import { MomentFields, useMoment } from "../../ahead/moment.tsx";
 import { dayOf, limitsUntil, minute, seen, waiting } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
-import { freshId, savePlanned, tell } from "../../commands.ts";
+import { savePlanned, tell } from "../../commands.ts";
+import { freshId } from "../../desk.ts";
 import { specBook } from "../../pantry.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
@@ -17,6 +18,7 @@ import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
 import { now, openRuns, ownProcedures } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
+import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
@@ -55,7 +57,7 @@ function windowLines(found: PrepDay, { id, procedure }: Planned): readonly strin
   return windowsOf(workByHand(found).filter(({ job }) => job === id)).map((window) => {
     const from = window[0]?.startAt ?? 0;
     const to = window.at(-1)?.endAt ?? 0;
-    return `${dueTime(from, now.value)}–${dueTime(to, from)}: ${window.map(title).join(", ")}`;
+    return named(`${dueTime(from, now.value)}–${dueTime(to, from)}`, window.map(title).join(", "));
   });
 }
 

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { begin } from "../../ahead/begin.ts";
-import { freshId } from "../../commands.ts";
+import { freshId } from "../../desk.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { ownProcedures } from "../../state.ts";
 import { say } from "../../words/say.ts";

@@ -6,6 +6,7 @@ import { type Changes, realChanges, withChanges } from "../../../core/spec/what-
 import { saveSpecs, tell } from "../../commands.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { decimals } from "../../words/format.ts";
+import { inOneLine } from "../../words/joined.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { changesText, sizeText } from "./changes-text.ts";
 import { Compare } from "./compare.tsx";
@@ -188,7 +189,7 @@ function Body({ spec, size, used }: WhatIfProps) {
 function triedText({ spec, size }: WhatIfProps): string {
   const { size: triedSize, ...rest } = realChanges(spec, size, trialOf(spec.id));
   const sized = triedSize === undefined ? [] : [words.size(sizeText(triedSize))];
-  return [...changesText(spec, rest), ...sized].join("; ");
+  return inOneLine([...changesText(spec, rest), ...sized]);
 }
 
 /** Other figures tried out beside the spec, live. */

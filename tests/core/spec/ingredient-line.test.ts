@@ -143,3 +143,18 @@ test("never throws, and a line that reads has a name and an amount", () => {
     { numRuns: 300 },
   );
 });
+
+test("what joins an amount to its name is no part of the name, in three languages", () => {
+  const read = (text: string) => {
+    const line = readIngredientLine(text, CUPBOARD, "1 000,5");
+    return line.ok ? line.value.named : line.refusal;
+  };
+  expect([
+    read("22,5 ml of gin"),
+    read("22,5 ml de gin"),
+    read("22,5 ml del gin"),
+    read("22,5 ml d’orange"),
+    read("22,5 ml d'orange"),
+    read("22,5 ml delicious"),
+  ]).toEqual(["gin", "gin", "gin", "orange", "orange", "delicious"]);
+});

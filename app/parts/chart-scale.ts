@@ -1,0 +1,54 @@
+/** A stretch of figures along one side of a drawing. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** From nothing to a little over the most. */
+export function fromNothing(figures: readonly number[]): Stretch {
+  const most = Math.max(0, ...figures);
+  return { from: 0, to: most > 0 ? 1.08 * most : 1 };
+}
+
+/** Around all figures, with some air; figures that are all the same stand in the middle. */
+export function around(figures: readonly number[]): Stretch {
+  const [least, most] = [Math.min(...figures), Math.max(...figures)];
+  const air = most > least ? 0.08 * (most - least) : Math.max(Math.abs(most), 1e-9) * 0.1;
+  return { from: least - air, to: most + air };
+}
+
+/** Round figures to write along a stretch: whole steps of 1, 2 or 5, so many at most. */
+export function roundTicks({ from, to }: Stretch, most: number): readonly number[] {
+  for (let power = -6; power < 12; power += 1) {
+    for (const one of [1, 2, 5]) {
+      const step = one * 10 ** power;
+      const first = Math.ceil(from / step - 1e-9);
+      const count = Math.floor(to / step + 1e-9) - first + 1;
+      if (count <= most) {
+        return Array.from({ length: Math.max(0, count) }, (_, at) => (first + at) * step);
+      }
+    }
+  }
+  return [];
+}
+
+/** Where a figure lies between two edges of a drawing. */
+export const placed =
+  ({ from, to }: Stretch, start: number, end: number) =>
+  (figure: number): number =>
+    start + ((end - start) * (figure - from)) / (to - from);
+
+/** Places moved apart to at least a gap, in their order, within two edges where there is room. */
+export function apart(places: readonly number[], gap: number, edges: Stretch): readonly number[] {
+  const order = places.map((place, at) => ({ place, at })).sort((a, b) => a.place - b.place);
+  const moved: number[] = [...places];
+  let least = edges.from;
+  for (const [rank, { place, at }] of order.entries()) {
+    // Those still to come need their room below the far edge.
+    const most = edges.to - gap * (order.length - 1 - rank);
+    const here = Math.max(least, Math.min(place, most));
+    moved[at] = here;
+    least = here + gap;
+  }
+  return moved;
+}

@@ -1,0 +1,51 @@
+import type { RunEvent } from "../../core/run/event.ts";
+import type { Database, StoredRecord } from "./database.ts";
+
+/** Runs of the invented history, and no others, are called so. */
+export const DEMO_RUN = "demo-history-";
+
+/** One invented batch, with its record. */
+export interface DemoLog {
+  readonly events: readonly RunEvent[];
+  readonly record: StoredRecord;
+}
+
+const theirs = (): IDBKeyRange => IDBKeyRange.bound(DEMO_RUN, `${DEMO_RUN}\uffff`);
+
+/**
+ * Stores the invented history in one transaction. A batch of it that is there already stays as it is.
+ *
+ * @throws DOMException when the phone could not store it: nothing was written
+ */
+export async function addDemo(db: Database, logs: readonly DemoLog[]): Promise<void> {
+  const tx = db.transaction(["events", "records"], "readwrite", { durability: "strict" });
+  const events = tx.objectStore("events");
+  for (const { events: log, record } of logs) {
+    if ((await events.index("runId").count(record.id)) > 0) continue;
+    for (const event of log) await events.add(event);
+    await tx.objectStore("records").put(record);
+  }
+  await tx.done;
+}
+
+/**
+ * Removes the invented history: its logs, records and pictures, in one transaction, and nothing else.
+ * Nowhere else is an event ever deleted.
+ *
+ * @returns the runs that are gone
+ * @throws DOMException when the phone could not: then nothing was removed
+ */
+export async function removeDemo(db: Database): Promise<readonly string[]> {
+  const tx = db.transaction(["events", "records", "photos"], "readwrite", { durability: "strict" });
+  const gone = new Set<string>();
+  for (const name of ["events", "photos"] as const) {
+    const store = tx.objectStore(name);
+    for (const one of await store.index("runId").getAll(theirs())) {
+      gone.add(one.runId);
+      await store.delete(one.id);
+    }
+  }
+  await tx.objectStore("records").delete(theirs());
+  await tx.done;
+  return [...gone];
+}

@@ -1,0 +1,92 @@
+import {
+  acidPerLitre,
+  type Liquid,
+  strengthOf,
+  sugarPerLitre,
+  sugarToAcid,
+} from "../../liquid/liquid.ts";
+import { accepted, type Result } from "../../quantity/result.ts";
+import type { Cupboard } from "../../spec/batch-amounts.ts";
+import type { HouseRules } from "../../spec/house-rules.ts";
+import type { Plan } from "../../spec/plan.ts";
+import { type PlanRefusal, planBatch } from "../../spec/plan-batch.ts";
+import type { BatchSize, ServeMethod, Spec } from "../../spec/spec.ts";
+
+/** One way to serve a drink. */
+export interface Service {
+  readonly washed: boolean;
+  readonly method: ServeMethod;
+}
+
+/** A drink served in one way: as bottled, and in the glass. Volumes in ml. */
+export interface Served {
+  readonly service: Service;
+  readonly plan: Plan;
+  readonly bottle: InGlass;
+  readonly glass: InGlass;
+  readonly glassMl: number;
+  /** degrees C */
+  readonly glassAt: number;
+  /** Water per drink from ice or thinning. */
+  readonly water: number;
+  /** Share of what is in the glass that is ice. */
+  readonly ice: number;
+}
+
+/** v/v, g per litre, sugar per acid by mass. */
+interface InGlass {
+  readonly strength: number;
+  readonly sugar: number;
+  readonly acid: number;
+  readonly ratio?: number;
+}
+
+function inGlass(liquid: Liquid): InGlass {
+  const ratio = sugarToAcid(liquid);
+  return {
+    strength: strengthOf(liquid),
+    sugar: sugarPerLitre(liquid),
+    acid: acidPerLitre(liquid),
+    ...(ratio === null ? {} : { ratio }),
+  };
+}
+
+/** A spec as it would be served in another way; unwashed, all of it goes in at once. */
+export function servedAs(spec: Spec, { washed, method }: Service): Spec {
+  const { dilution, ...serve } = spec.serve;
+  // What the house measured holds for its own method alone.
+  const own = method === spec.serve.method && dilution !== undefined ? { dilution } : {};
+  const otherwise = { ...spec, serve: { ...serve, ...own, method } };
+  if (washed || spec.wash === undefined) return otherwise;
+  const { wash: _, ...unwashed } = otherwise;
+  return { ...unwashed, topUp: { rule: "fixed" } };
+}
+
+/**
+ * The same drink served in one way.
+ *
+ * @param spec - as written
+ * @param service - washed only where the spec is
+ * @source as `planBatch`
+ */
+export function serveAs(
+  spec: Spec,
+  service: Service,
+  cupboard: Cupboard,
+  size: BatchSize,
+  house: HouseRules,
+): Result<Served, PlanRefusal> {
+  const planned = planBatch(servedAs(spec, service), cupboard, size, house);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
+  return accepted({
+    service,
+    plan,
+    bottle: inGlass(plan.final),
+    glass: inGlass(plan.served),
+    glassMl: plan.servedMl,
+    glassAt: plan.servedAt,
+    water: plan.waterAdded,
+    ice: plan.servedIce,
+  });
+}
