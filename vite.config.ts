@@ -58,6 +58,20 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     reportCompressedSize: false,
+    rollupOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: "first", tags: ["$initial"], priority: 2 },
+            {
+              name: "bench",
+              test: /screens\/bench\/rows|parts\/(column|status-line)|core\/board\/(bench|column)|words\/(format|how-late|step-title)\.ts/,
+              priority: 1,
+            },
+          ],
+        },
+      },
+    },
   },
   preview: {
     host: "127.0.0.1",

@@ -3,7 +3,7 @@ import { ClosingLine } from "./tests/support/closing-line.ts";
 
 // These look at the built app, or run whole tools: one at a time, so that they do not fight for
 // the machine.
-const SLOW = ["tests/browser/**/*.test.ts", "tests/build/{budget,planted-breaches}.test.ts"];
+const SLOW = ["tests/browser/**/*.test.ts", "tests/build/{budget,planted-breaches,policy}.test.ts"];
 
 export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify("0.0.0-test") },

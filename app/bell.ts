@@ -16,6 +16,7 @@ import { stopVibrating, vibrate } from "./device/vibrate.ts";
 import { routes } from "./routes.ts";
 import { alarmStatus, now, openRuns, ringing, settings } from "./state.ts";
 import { howLate } from "./words/how-late.ts";
+import { named } from "./words/joined.ts";
 import { say } from "./words/say.ts";
 import { stepTitle } from "./words/step-title.ts";
 
@@ -34,7 +35,7 @@ function alarms(): readonly Alarm[] {
     alarmsOf(run).map((due) => {
       const step = run.visits.find((one) => one.key === due.visit)?.step ?? due.visit;
       const verb = stepTitle(stepOf(run.procedure, step));
-      return { ...due, label: `${run.plan.spec.name}: ${verb}` };
+      return { ...due, label: named(run.plan.spec.name, verb) };
     }),
   );
 }

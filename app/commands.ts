@@ -28,6 +28,7 @@ import { type Book, type Books, removeFrom, writeTo } from "./storage/books.ts";
 import { dropPending, keepPending } from "./storage/pending.ts";
 import { appendEvents } from "./storage/run-log.ts";
 import { type Settings, writeSettings } from "./storage/settings.ts";
+import { say } from "./words/say.ts";
 
 /** Why nothing was stored. */
 export type CommandRefusal = RunRefusal | StoreRefusal | "part-missing";
@@ -68,7 +69,7 @@ async function tryOnce(
   });
   const beyond = unreadIn(runId);
   const record = part.storedRecord([...log, ...events], beyond);
-  if (record === undefined) return refused("not-saved", { why: "the batch has no beginning" });
+  if (record === undefined) return refused("not-saved", { why: say.places.noBeginning });
   keepPending(events);
   const expected = log.length + beyond;
   const written = await store((db) => appendEvents(db, { expected, events, record }));
@@ -105,7 +106,7 @@ export async function perform(
     }
     await readAgain(runId);
   }
-  return refused("not-saved", { why: "another window keeps writing to this batch" });
+  return refused("not-saved", { why: say.places.keepsWriting });
 }
 
 /** What the page holds of each book. */

@@ -1,3 +1,4 @@
+import { utcMoment } from "../core/board/calendar/utc.ts";
 import type { LocalOf } from "../core/board/schedule/ready-by.ts";
 
 const formats = new Map<string, Intl.DateTimeFormat>();
@@ -43,4 +44,22 @@ export function wallAhead(at: number): number {
   const { hour, minute } = localOf(at, phoneZone());
   const intoDay = Math.floor((at % 86_400_000) / 60_000);
   return (hour * 60 + minute - intoDay) * 60_000;
+}
+
+const MINUTE = 60_000;
+const two = (value: number): string => String(value).padStart(2, "0");
+
+/**
+ * A moment as ISO 8601 writes it, by the clocks of a zone: "2025-11-25T14:30:05+01:00".
+ *
+ * @param zone - the phone's where none is given
+ */
+export function isoStamp(at: number, zone = phoneZone()): string {
+  const whole = Math.floor(at / MINUTE) * MINUTE;
+  const { year, month, day, hour, minute } = localOf(whole, zone);
+  const ahead = Math.round((utcMoment({ year, month, day, hour, minute }) - whole) / MINUTE);
+  const [off, sign] = ahead < 0 ? [-ahead, "-"] : [ahead, "+"];
+  const date = `${String(year).padStart(4, "0")}-${two(month)}-${two(day)}`;
+  const seconds = Math.floor((at - whole) / 1000);
+  return `${date}T${two(hour)}:${two(minute)}:${two(seconds)}${sign}${two(Math.floor(off / 60))}:${two(off % 60)}`;
 }

@@ -39,14 +39,22 @@ async function become(): Promise<void> {
   return hold();
 }
 
+/**
+ * Whether another window took the pen. A browser that forbids locks, or whose page is on its way
+ * out, refuses every request alike: asking again would go round for ever, and in WebKit takes the
+ * next page down with it.
+ */
+const isTaken = (fault: unknown): boolean =>
+  fault instanceof DOMException && fault.name === "AbortError";
+
 /** Waits its turn: the pen comes here when the window that holds it closes. */
 function queue(manager: LockManager): void {
   pen.value = "elsewhere";
   const abort = new AbortController();
   waiting = abort;
   // Taken away, or given up to take it at once: only the first leaves this window waiting.
-  manager.request(LOCK, { signal: abort.signal }, become).catch(() => {
-    if (!abort.signal.aborted) queue(manager);
+  manager.request(LOCK, { signal: abort.signal }, become).catch((fault) => {
+    if (isTaken(fault) && !abort.signal.aborted) queue(manager);
   });
 }
 
@@ -74,7 +82,11 @@ export function askForPen(taken: () => Promise<void>): Promise<void> {
       resolve();
       return hold();
     });
-    asked.catch(() => queue(manager));
+    asked.catch((fault) => {
+      if (isTaken(fault)) queue(manager);
+      else pen.value = pen.value === "asking" ? "mine" : "elsewhere";
+      resolve();
+    });
   });
 }
 
@@ -84,5 +96,8 @@ export function takePen(): void {
   if (manager === undefined || pen.value !== "elsewhere") return;
   waiting?.abort();
   pen.value = "asking";
-  manager.request(LOCK, { steal: true }, become).catch(() => queue(manager));
+  manager.request(LOCK, { steal: true }, become).catch((fault) => {
+    if (isTaken(fault)) queue(manager);
+    else pen.value = "elsewhere";
+  });
 }

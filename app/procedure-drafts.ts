@@ -1,6 +1,6 @@
 import { copyProcedure } from "../core/method/edit-procedure.ts";
 import type { Procedure } from "../core/method/procedure.ts";
-import { freshId } from "./commands.ts";
+import { freshId } from "./desk.ts";
 import { draftBook } from "./drafts.ts";
 import { routes } from "./routes.ts";
 import { procedureName } from "./words/procedure-name.ts";

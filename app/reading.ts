@@ -1,6 +1,14 @@
 import { atDesk, type Desk, layDesk } from "./desk.ts";
 import { pen } from "./pen.ts";
-import { isLoaded, recordsRead, takeBooks, takeLogs, takeRecords } from "./state.ts";
+import {
+  forgetRuns,
+  isLoaded,
+  records,
+  recordsRead,
+  takeBooks,
+  takeLogs,
+  takeRecords,
+} from "./state.ts";
 import { readBooks } from "./storage/books.ts";
 import type { StoredRecord } from "./storage/database.ts";
 import { replayPending } from "./storage/pending.ts";
@@ -9,7 +17,14 @@ import { readOpenRuns, readRun } from "./storage/run-log.ts";
 import { readSettings } from "./storage/settings.ts";
 
 /** Deciding and working out records: needed at the first act, not at the first look. */
-export const decisions = () => import("./decisions.ts");
+export async function decisions() {
+  const [{ decide }, { stampDrafts }, { rebuildRecords, storedRecord }] = await Promise.all([
+    import("../core/run/decide.ts"),
+    import("../core/run/stamp.ts"),
+    import("./storage/rebuild.ts"),
+  ]);
+  return { decide, stampDrafts, rebuildRecords, storedRecord };
+}
 
 /** Called with how many of how many batches have been worked out anew. */
 export type OnPart = (done: number, all: number) => void;
@@ -40,6 +55,12 @@ async function readRest(): Promise<void> {
   const all: StoredRecord[] = [];
   for await (const part of readRecords(atDesk().db)) all.push(...part);
   takeRecords(all);
+  // The window that writes knows itself what it removed.
+  if (pen.value === "elsewhere") {
+    const there = new Set(all.map(({ id }) => id));
+    const gone = records.value.filter(({ runId }) => !there.has(runId));
+    forgetRuns(new Set(gone.map(({ runId }) => runId)));
+  }
   recordsRead.value = true;
 }
 

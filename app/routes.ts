@@ -22,4 +22,10 @@ export const routes = {
   hand: (what: string) => `#/hand/${what}`,
   sheet: (runId: string) => `#/sheet/${runId}`,
   batch: (runId: string) => `#/batch/${runId}`,
+  /** Two to four batches; one alone stands beside its plan. */
+  compare: (runIds: readonly string[]) => `#/compare/${runIds.join("~")}`,
+  /** One drink in several services. */
+  services: (specId: string) => `#/services/${specId}`,
+  learnt: "#/learnt",
+  learntOf: (specId: string) => `#/learnt/${specId}`,
 } as const;

@@ -4,7 +4,7 @@ export interface SharedFile {
   /** Ends in .txt or .csv: phones refuse to share many other kinds. */
   readonly name: string;
   readonly type: string;
-  readonly text: string;
+  readonly text: string | Blob;
 }
 
 async function offer(data: ShareData): Promise<ShareOutcome> {
@@ -15,6 +15,10 @@ async function offer(data: ShareData): Promise<ShareOutcome> {
     return fault instanceof DOMException && fault.name === "AbortError" ? "dismissed" : "failed";
   }
 }
+
+/** Whether a tap is recent enough for the share sheet; where the browser does not say it is tried. */
+export const tapStillCounts = (): boolean =>
+  !("userActivation" in navigator) || navigator.userActivation.isActive;
 
 const canShare = (data: ShareData) => "canShare" in navigator && navigator.canShare(data);
 

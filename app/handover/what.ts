@@ -3,7 +3,7 @@ import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { cupboard, specBook } from "../pantry.ts";
 import { logOf, openRuns, ownIngredients, ownProcedures, planned, specs } from "../state.ts";
-import type { Records } from "../storage/backup.ts";
+import type { Records } from "../storage/backup/write.ts";
 
 /** What is handed to another phone: a run, a spec, or all that is being made and planned. */
 export type Handed =

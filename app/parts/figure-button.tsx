@@ -2,6 +2,8 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Figure } from "../../core/quantity/figure.ts";
 import { withinText } from "../words/change-text.ts";
 import { type FigureStyle, figureText } from "../words/format.ts";
+import { named } from "../words/joined.ts";
+import { ruleText } from "../words/rule-text.ts";
 import { sayLater } from "../words/say-later.ts";
 import "./figure-button.css";
 
@@ -30,7 +32,8 @@ function Input({ figure, style }: FigureProps) {
 
 /** By which rule a number came about, and from what; each input opens in its turn. */
 function Rule({ figure, style }: FigureProps) {
-  const { rule, from } = figure;
+  const { from } = figure;
+  const rule = ruleText(figure.rule);
   const words = sayLater.plan;
   const explained = words.rules[rule.key];
   return (
@@ -68,7 +71,7 @@ function Sheet({ figure, style, onClose }: FigureProps & { readonly onClose: () 
     <dialog
       class="figure-button-sheet"
       ref={sheet}
-      aria-label={`${words.working}: ${nameOf(figure)}`}
+      aria-label={named(words.working, nameOf(figure))}
       onClose={onClose}
     >
       <h2>{nameOf(figure)}</h2>

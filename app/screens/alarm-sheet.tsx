@@ -27,7 +27,12 @@ async function heard({ runId, visit, dueAt }: Alarm): Promise<string | undefined
 /** What could not be stored must not lie under what rings. */
 function Unsaved({ refused }: { readonly refused: string | undefined }) {
   const state = saving.value;
-  const why = state.type === "not-saved" ? say.places.notSaved(state.why) : refused;
+  const why =
+    state.type === "not-saved"
+      ? say.places.notSaved(state.why)
+      : state.type === "no-room"
+        ? say.places.noRoom
+        : refused;
   if (why === undefined) return null;
   return (
     <p class="alarm-sheet-unsaved" role="alert">

@@ -1,11 +1,10 @@
 import { useState } from "preact/hooks";
 import { totalAcid } from "../../core/quantity/acid-name.ts";
-import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
 import { INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
 import { findIngredients } from "../../core/spec/ingredient-line.ts";
-import { freshId } from "../commands.ts";
+import { freshId } from "../desk.ts";
 import { errandAddress } from "../errand.ts";
-import { cupboard } from "../pantry.ts";
+import { cupboard, genericOf, isGeneric } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { SelectField } from "../parts/select-field.tsx";
@@ -18,20 +17,18 @@ import "./cupboard.css";
 
 const words = sayLater.cupboard;
 const ALL = "all";
-const CHOICES = [
-  { value: ALL, label: words.allKinds },
-  ...INGREDIENT_KINDS.map((value) => ({ value, label: words.kinds[value] })),
-] as const;
-
-const GENERIC = new Map(CUPBOARD.map((one) => [one.id, one]));
+const choices = () =>
+  [
+    { value: ALL, label: words.allKinds },
+    ...INGREDIENT_KINDS.map((value) => ({ value, label: words.kinds[value] })),
+  ] as const;
 
 /** Whose figures they are: the house's own, the house's in place of typical ones, or typical. */
 function markOf(ingredient: Ingredient): string | undefined {
   const own = ownIngredients.value.find((one) => one.id === ingredient.id);
-  const generic = GENERIC.get(ingredient.id);
   if (own === undefined) return undefined;
-  if (generic === undefined) return words.own;
-  return JSON.stringify(own) === JSON.stringify(generic) ? undefined : words.changed;
+  if (genericOf(own.id) === undefined) return words.own;
+  return isGeneric(own) ? undefined : words.changed;
 }
 
 /** The figures worth a glance: strength, sweetness, acid. */
@@ -81,7 +78,7 @@ function Shelf({ kind, all }: { kind: Ingredient["kind"]; all: readonly Ingredie
 /** What specs are made of: the house's own entries and the generic ones, by kind. */
 export function CupboardScreen() {
   const [looked, setLooked] = useState("");
-  const [kind, setKind] = useState<(typeof CHOICES)[number]["value"]>(ALL);
+  const [kind, setKind] = useState<ReturnType<typeof choices>[number]["value"]>(ALL);
   const all = [...cupboard.value.values()];
   const found = looked.trim() === "" ? all : findIngredients(looked, all).candidates;
   const onShelf = found.filter((one) => kind === ALL || one.kind === kind);
@@ -99,7 +96,7 @@ export function CupboardScreen() {
       <p>{words.lead}</p>
       <LinkButton href={routes.ingredient("new")}>{words.newIngredient}</LinkButton>
       <Field label={words.search} value={looked} keyboard="search" onInput={setLooked} />
-      <SelectField label={words.kind} choices={CHOICES} value={kind} onChange={setKind} />
+      <SelectField label={words.kind} choices={choices()} value={kind} onChange={setKind} />
       {shown.length === 0 && (
         <>
           <p role="status">{words.noneFound(looked)}</p>

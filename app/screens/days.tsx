@@ -11,6 +11,7 @@ import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { now, openRuns, settings } from "../state.ts";
 import { fileDate } from "../words/format.ts";
+import { named } from "../words/joined.ts";
 import { sayLater } from "../words/say-later.ts";
 import { Batches } from "./days/batches.tsx";
 import { MovedSince, Trouble } from "./days/trouble.tsx";
@@ -27,7 +28,7 @@ function shareCalendar(): void {
       uid: `${job}-${step}@second-pour`,
       startMs: startAt,
       endMs: endAt,
-      title: `${jobName(job)}: ${stepName(job, step)}`,
+      title: named(jobName(job), stepName(job, step)),
       detail: words.calendarDetail,
       alarmMinutesBefore: 0,
     }));

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import encodeQR from "qr";
-import { atDesk } from "../commands.ts";
 import { makeParcel } from "../commands-backup.ts";
+import { atDesk } from "../desk.ts";
 import { shareFile } from "../device/share.ts";
 import { framesOf, MOST_FRAMES } from "../handover/frames.ts";
 import { nameOf, packed } from "../handover/parcel.ts";

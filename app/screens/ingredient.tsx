@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { dairyOf } from "../../core/acid/milk.ts";
-import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
 import { DAIRY_KINDS, INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
-import { dropIngredient, freshId, saveIngredient, tell } from "../commands.ts";
+import { dropIngredient, saveIngredient, tell } from "../commands.ts";
+import { freshId } from "../desk.ts";
 import { errandOf } from "../errand.ts";
-import { cupboard } from "../pantry.ts";
+import { cupboard, genericOf } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
@@ -103,8 +103,7 @@ function useActions({ id, stored, draft }: FormState) {
 function standing(stored: Ingredient | undefined, changed: boolean): string {
   if (stored === undefined) return words.notYet;
   if (changed) return words.changed;
-  const generic = CUPBOARD.some((one) => one.id === stored.id);
-  if (!generic) return words.saved;
+  if (genericOf(stored.id) === undefined) return words.saved;
   return changedGeneric(stored.id) === undefined ? words.generic : words.own;
 }
 

@@ -1,4 +1,5 @@
 import type { NotifyState } from "../alarm/notify.ts";
+import { DemoHistory } from "../demo/history/asked-for.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
 import type { UpdateOutcome } from "../update.ts";
@@ -7,11 +8,13 @@ import { MakeBackup } from "./kit/backup.tsx";
 import { Theme, Tools, Units } from "./kit/choices.tsx";
 import { Hands } from "./kit/hands.tsx";
 import { StorageFacts } from "./kit/keeping.tsx";
+import { Languages } from "./kit/language.tsx";
 import { Notices } from "./kit/notices.tsx";
 import { Restore } from "./kit/restore.tsx";
 import { Room } from "./kit/room.tsx";
 import { SoundCheck } from "./kit/sound.tsx";
 import { Spoken } from "./kit/spoken.tsx";
+import { Tables } from "./kit/table.tsx";
 import { Take } from "./kit/take.tsx";
 import { Version } from "./kit/version.tsx";
 import "./kit.css";
@@ -50,6 +53,8 @@ export function KitScreen(props: KitProps) {
       <MakeBackup />
       <Restore />
       <Take />
+      <Tables />
+      <Languages />
       <Units />
       <Tools />
       <Room />
@@ -62,6 +67,7 @@ export function KitScreen(props: KitProps) {
         <h2>{words.demo.title}</h2>
         <p>{words.demo.why}</p>
         <LinkButton href={routes.specs}>{words.demo.link}</LinkButton>
+        <DemoHistory />
       </section>
     </main>
   );

@@ -10,6 +10,7 @@ import { batchName } from "../ahead/batch-name.ts";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { settings, specs } from "../state.ts";
+import { inOneLine } from "../words/joined.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { Balance } from "./plan/balance.tsx";
@@ -21,6 +22,7 @@ import { Curdle } from "./plan/curdle.tsx";
 import { Fit, Makes } from "./plan/fit.tsx";
 import { house, type Made, shelf, tools } from "./plan/house.ts";
 import { deskOf, type PlanDesk, setDesk, setTrial, trialOf } from "./plan/kept.ts";
+import { Through } from "./plan/learnt.tsx";
 import { Measure } from "./plan/measure.tsx";
 import { Pull } from "./plan/pull.tsx";
 import { Ready } from "./plan/ready.tsx";
@@ -71,6 +73,7 @@ function Whole({ spec, desk, plan }: PlannedProps & { readonly plan: Plan }) {
   return (
     <>
       <Makes plan={plan} />
+      <Through plan={plan} />
       <Fit specId={id} plan={plan} lots={lots} choice={desk.lots} />
       <Curdle specId={id} plan={made.plan} />
       <Balance specId={id} plan={made.plan} />
@@ -120,7 +123,7 @@ function Otherwise({ spec, desk }: PlannedProps) {
   const { whatIf } = sayLater.plan;
   return (
     <div class="plan-say" role="status">
-      <p>{whatIf.banner(changes.join("; "))}</p>
+      <p>{whatIf.banner(inOneLine(changes))}</p>
       <TapButton
         size="least"
         onAct={() => {
@@ -151,6 +154,7 @@ function Screen({ spec }: { readonly spec: Spec }) {
         <h1>{sayLater.plan.title(spec.name)}</h1>
         <BatchName of={spec.name} />
         <a href={routes.spec(id)}>{sayLater.plan.edit}</a>
+        <a href={routes.services(id)}>{sayLater.compare.services.link}</a>
       </header>
       <SizeChoice
         spec={spec}

@@ -11,6 +11,7 @@ import { ownProcedures } from "../state.ts";
 import { duration } from "../words/format.ts";
 import { procedureName } from "../words/procedure-name.ts";
 import { sayLater } from "../words/say-later.ts";
+import { tongue } from "../words/tongue.ts";
 import "./procedure.css";
 
 const words = sayLater.procedures;
@@ -52,7 +53,7 @@ function Entry({ procedure }: { readonly procedure: Procedure }) {
 /** How things are made here: the house's own procedures, then those every house has. */
 export function ProceduresScreen() {
   const byName = ownProcedures.value.toSorted((a, b) =>
-    procedureName(a).localeCompare(procedureName(b)),
+    procedureName(a).localeCompare(procedureName(b), tongue.value.locale),
   );
   return (
     <main class="procedure">

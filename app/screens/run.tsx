@@ -17,6 +17,7 @@ import { Column } from "../parts/column.tsx";
 import { usePageKeys } from "../parts/page-keys.ts";
 import { StatusLine } from "../parts/status-line.tsx";
 import { routes } from "../routes.ts";
+import { WhichYield } from "../settle/which-yield.tsx";
 import { alarmStatus, now, runOf } from "../state.ts";
 import { isWet } from "../wet-hands.ts";
 import { dueTime, duration } from "../words/format.ts";
@@ -183,6 +184,7 @@ export function RunScreen({ id }: { readonly id: string }) {
           {sayLater.run.around.pausedSince(dueTime(run.pausedAt, now.value))}
         </p>
       )}
+      <WhichYield run={run} />
       {ended === undefined && visit !== undefined ? (
         <Doing key={visit.key} run={run} visit={visit} />
       ) : (

@@ -7,6 +7,7 @@ import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { now, runOf } from "../state.ts";
 import { dateYear, decimals, duration, stampTime } from "../words/format.ts";
+import { named } from "../words/joined.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { NoteHands, NoteLot, NoteTemperature } from "./sheet/forms.tsx";
@@ -95,21 +96,21 @@ function Noted({ run, sheet }: SheetProps) {
   const { temperatures, lots, hands, earliestLot } = sheet;
   const lotLine = ({ ingredient, lot, useBy }: (typeof lots)[number]) => {
     const until = useBy === undefined ? [] : [words.lotUseBy(dateYear(useBy))];
-    return [`${nameOf(run, ingredient)}: ${lot}`, ...until].join(", ");
+    return [named(nameOf(run, ingredient), lot), ...until].join(", ");
   };
   return (
     <>
       <List
         title={words.temperatures}
-        lines={temperatures.map(
-          ({ at, celsius }) => `${stampTime(at)}: ${decimals(celsius, 1)} °C`,
+        lines={temperatures.map(({ at, celsius }) =>
+          named(stampTime(at), `${decimals(celsius, 1)} °C`),
         )}
       />
       <List title={words.lots} lines={lots.map(lotLine)} />
       {earliestLot !== undefined && <p>{words.earliest(dateYear(earliestLot))}</p>}
       <List
         title={words.hands}
-        lines={hands.map(({ at, initials }) => `${stampTime(at)}: ${initials}`)}
+        lines={hands.map(({ at, initials }) => named(stampTime(at), initials))}
       />
     </>
   );

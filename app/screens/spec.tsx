@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Spec } from "../../core/spec/spec.ts";
-import { dropSpec, freshId, saveSpecs, tell } from "../commands.ts";
+import { dropSpec, saveSpecs, tell } from "../commands.ts";
+import { freshId } from "../desk.ts";
 import { cupboard } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
 import { HoldButton } from "../parts/hold-button.tsx";

@@ -14,6 +14,7 @@ import { routes } from "../routes.ts";
 import { settings, specs } from "../state.ts";
 import { abv, volume } from "../words/format.ts";
 import { sayLater, sentence } from "../words/say-later.ts";
+import { tongue } from "../words/tongue.ts";
 import "./specs.css";
 
 const words = sayLater.specs;
@@ -21,8 +22,6 @@ const words = sayLater.specs;
 const WORTH_SEARCHING = 8;
 /** Large enough that what the filters keep no longer shows. */
 const MANY = 100;
-
-const byName = new Intl.Collator("en-GB", { numeric: true, sensitivity: "base" });
 
 /** What a spec comes to in the bottle, or why it comes to nothing yet. */
 function summaryOf(spec: Spec): string {
@@ -87,6 +86,7 @@ function isNamed(name: string, looked: string): boolean {
 /** The spec book. */
 export function SpecsScreen() {
   const [looked, setLooked] = useState("");
+  const byName = new Intl.Collator(tongue.value.locale, { numeric: true, sensitivity: "base" });
   const book = [...specs.value].sort((a, b) => byName.compare(a.name, b.name));
   const shown = book.filter((spec) => isNamed(spec.name, looked));
   const missing = DEMO_SPECS.filter((demo) => !book.some((spec) => spec.id === demo.id));

@@ -39,8 +39,13 @@ async function everyRun(db: Database): Promise<readonly string[]> {
 }
 
 async function rebuildSome(db: Database, runIds: readonly string[]): Promise<void> {
-  const logs = await Promise.all(runIds.map((id) => readRun(db, id)));
-  const made = logs.flatMap(({ events, unread }) => storedRecord(events, unread) ?? []);
+  const made: StoredRecord[] = [];
+  // One after the other: between two of them the page gets its turn.
+  for (const id of runIds) {
+    const { events, unread } = await readRun(db, id);
+    const record = storedRecord(events, unread);
+    if (record !== undefined) made.push(record);
+  }
   const tx = db.transaction("records", "readwrite");
   await Promise.all([...made.map((one) => tx.store.put(one)), tx.done]);
 }

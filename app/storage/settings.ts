@@ -13,6 +13,8 @@ const timeOfDay = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 
 /** What the house has chosen. Each field has a default, so an older record still reads. */
 export const settingsSchema = z.object({
+  /** What the app speaks; `auto` as the phone does. */
+  language: z._default(z.enum(["auto", "en", "es", "fr"]), "auto"),
   ounce: z._default(z.enum(["bar", "exact"]), "bar"),
   /** Which units amounts are shown in. */
   volumes: z._default(z.enum(["ml", "oz"]), "ml"),
@@ -51,6 +53,18 @@ export const settingsSchema = z.object({
   soundHeardAt: z._default(z.number(), 0),
   /** Whether the step is also said aloud when it rings. */
   speak: z._default(z.boolean(), false),
+  /** Whether the browser was asked to keep what is stored. */
+  askedToKeep: z._default(z.boolean(), false),
+  /** What labels are printed on, by the paper's id; one that is not known counts as the first. */
+  labelPaper: z._default(z.string().check(z.maxLength(40)), "roll-62x100"),
+  /** How many of each label; 0 for one a bottle. */
+  labelCopies: z._default(z.number().check(z.int(), z.gte(0), z.lte(100)), 0),
+  /** Place of the first label on its sheet, from 1. */
+  labelFrom: z._default(z.number().check(z.int(), z.gte(1), z.lte(100)), 1),
+  /** When a backup of this phone was last shared or saved, epoch ms; 0 for never. */
+  lastBackupAt: z._default(z.number().check(z.gte(0)), 0),
+  /** How many entries all logs had in it. */
+  eventsAtBackup: z._default(z.number().check(z.int(), z.gte(0)), 0),
   /** Whether the demo specs were put in; removing them must not bring them back. */
   demoOffered: z._default(z.boolean(), false),
 });

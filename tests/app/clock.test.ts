@@ -44,3 +44,41 @@ test("every so often until stopped", () => {
   vi.advanceTimersByTime(3500);
   expect(call).toHaveBeenCalledTimes(3);
 });
+
+test("calls at one pace share one timer, and each is stopped by itself", () => {
+  const [one, other] = [vi.fn(), vi.fn()];
+  const stopOne = phoneClock.every(1000, one);
+  vi.advanceTimersByTime(500);
+  const stopOther = phoneClock.every(1000, other);
+  const stopAgain = phoneClock.every(1000, other);
+  expect(vi.getTimerCount()).toBe(1);
+  vi.advanceTimersByTime(500);
+  expect([one, other].map((call) => call.mock.calls.length)).toEqual([1, 2]);
+  stopOne();
+  stopAgain();
+  stopAgain();
+  vi.advanceTimersByTime(1000);
+  expect([one, other].map((call) => call.mock.calls.length)).toEqual([1, 3]);
+  stopOther();
+  expect(vi.getTimerCount()).toBe(0);
+  phoneClock.every(1000, one)();
+  expect(vi.getTimerCount()).toBe(0);
+});
+
+test("a call that fails is reported, and keeps no other from its turn", () => {
+  const report = vi.fn();
+  vi.stubGlobal("reportError", report);
+  const fault = new Error("no room");
+  const after = vi.fn();
+  const stops = [
+    phoneClock.every(1000, () => {
+      throw fault;
+    }),
+    phoneClock.every(1000, after),
+  ];
+  vi.advanceTimersByTime(2000);
+  for (const stop of stops) stop();
+  vi.unstubAllGlobals();
+  expect(report.mock.calls).toEqual([[fault], [fault]]);
+  expect(after).toHaveBeenCalledTimes(2);
+});

@@ -240,3 +240,6 @@ const allMs = median(
   10,
 );
 say("spreadsheet engine: recalculate for other strengths", allMs, times(allMs));
+
+// How fast the built app is: last, for it takes a browser and some minutes.
+await import("./speed/speed.ts");

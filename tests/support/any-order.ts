@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
 import { LOOKS, OUTCOMES, READING_KEYS, STANDS } from "../../core/method/procedure.ts";
+import type { AfterOrder } from "../../core/run/afterwards.ts";
 import type { Answer } from "../../core/run/answer.ts";
 import type { Command } from "../../core/run/command.ts";
-import { READING_UNITS, VESSELS, WATCHERS } from "../../core/run/event.ts";
+import { READING_UNITS, STOCK_ENDS, STOCK_UNITS, VESSELS, WATCHERS } from "../../core/run/event.ts";
 import { openVisit } from "../../core/run/run.ts";
+import { REPEATS, VERDICTS } from "../../core/run/taste.ts";
 import { FILTER_SHAPES } from "../../core/spec/spec.ts";
 import { planOf, type TestBench } from "./run-events.ts";
 import { finishOpenStep } from "./wash-walk.ts";
@@ -42,6 +44,46 @@ const answer: fc.Arbitrary<Answer> = fc.oneof(
     ),
     useBy: moment,
   }),
+);
+
+/** What is said of the drink, sensible and not. */
+const afterOrder: fc.Arbitrary<AfterOrder> = fc.oneof(
+  fc.record({
+    type: fc.constant("note-taste" as const),
+    scores: fc.record({ acid: fc.constantFrom(0, 7, 11, 0.5), finish: fc.constantFrom(3, 10) }),
+    words: fc.array(fc.constantFrom("bright", "", "x".repeat(41)), { maxLength: 2 }),
+    by: fc.constantFrom("AB", "cd ", "", "x".repeat(9)),
+  }),
+  fc.record({
+    type: fc.constant("give-verdict" as const),
+    verdict: fc.constantFrom(...VERDICTS),
+    repeat: fc.constantFrom(...REPEATS),
+    text,
+  }),
+  fc.record({
+    type: fc.constantFrom("add-tag", "remove-tag"),
+    tag: fc.constantFrom("a", "A ", ""),
+  }),
+  fc.record({
+    type: fc.constant("add-photo" as const),
+    photo: fc.constantFrom("p-1", "p-2", ""),
+    media: fc.constant("image/jpeg"),
+    bytes: fc.constant(1000),
+    width: fc.constantFrom(640, 0),
+    height: fc.constant(480),
+  }),
+  fc.record({ type: fc.constant("remove-photo" as const), photo: fc.constantFrom("p-1", "p-3") }),
+  fc.record({
+    type: fc.constant("pour-stock" as const),
+    count: ml,
+    unit: fc.constantFrom(...STOCK_UNITS),
+  }),
+  fc.record({
+    type: fc.constant("end-stock" as const),
+    how: fc.constantFrom(...STOCK_ENDS),
+    reason: text,
+  }),
+  fc.record({ type: fc.constant("settle-yield" as const), ml }),
 );
 
 /** Where an order says it is: mostly where the work is, else somewhere else, else nowhere. */
@@ -142,6 +184,7 @@ const odd: fc.Arbitrary<Odd> = fc.oneof<fc.Arbitrary<Odd>[]>(
   })),
   fc.constant<Odd>((bench) => ({ type: "undo", act: bench.lastAct })),
   text.map((words) => () => ({ type: "add-note", text: words })),
+  afterOrder.map((order) => () => order),
   fc
     .tuple(fc.constantFrom(3_600_000, -3_600_000, 0.5, Number.NaN), fc.boolean())
     .map(([byMs, keepElapsed]) => () => ({ type: "shift-clock", byMs, keepElapsed })),

@@ -26,19 +26,21 @@ export function distSizes(folder = "dist"): readonly FileSize[] {
     });
 }
 
-const inDist = (name: string) => readFileSync(join("dist", name), "utf8");
+const inFolder = (folder: string, name: string) => readFileSync(join(folder, name), "utf8");
 
 /** What the page runs before it can draw: the entry, and the chunks vite lists as its imports. */
-export function initialScripts(): readonly string[] {
-  const tags = inDist("index.html").matchAll(
+export function initialScripts(folder = "dist"): readonly string[] {
+  const tags = inFolder(folder, "index.html").matchAll(
     /<(?:script|link)\b[^>]*(?:type="module"|rel="modulepreload")[^>]*>/g,
   );
   return [...tags].map(([tag]) => tag.replace(/^.*(?:src|href)="\.\/([^"]+)".*$/, "$1"));
 }
 
 /** What the worker stores on the phone when it is installed. */
-export function storedFiles(): readonly string[] {
-  const entries = inDist("service-worker.js").matchAll(/[{,]"?url"?:["'`]([^"'`]+)["'`]/g);
+export function storedFiles(folder = "dist"): readonly string[] {
+  const entries = inFolder(folder, "service-worker.js").matchAll(
+    /[{,]"?url"?:["'`]([^"'`]+)["'`]/g,
+  );
   return [...entries].map(([, url]) => url ?? "");
 }
 

@@ -55,6 +55,8 @@ declare module "node:path" {
 
 declare module "node:os" {
   export function tmpdir(): string;
+  /** Over the last 1, 5 and 15 minutes. */
+  export function loadavg(): readonly number[];
 }
 
 declare module "node:url" {
@@ -82,6 +84,8 @@ declare module "node:child_process" {
     readonly shell?: boolean;
     readonly stdio?: "inherit" | "pipe";
     readonly maxBuffer?: number;
+    /** ms */
+    readonly timeout?: number;
   }
   interface Outcome {
     readonly status: number | null;
@@ -90,11 +94,16 @@ declare module "node:child_process" {
   }
   interface Child {
     kill(signal: string): boolean;
+    once(event: "exit", listener: (code: number | null) => void): void;
+    once(event: "error", listener: (error: Error) => void): void;
   }
   export function spawn(
     program: string,
     args: readonly string[],
-    options?: { readonly stdio?: "ignore" },
+    options?: {
+      readonly stdio?: "ignore";
+      readonly env?: Record<string, string | undefined>;
+    },
   ): Child;
   export function spawnSync(program: string, args: readonly string[], options?: Options): Outcome;
   export function execFileSync(
@@ -102,6 +111,17 @@ declare module "node:child_process" {
     args: readonly string[],
     options?: Options,
   ): Uint8Array;
+}
+
+declare module "node:net" {
+  export interface Socket {
+    on(event: "data", listener: (data: Uint8Array) => void): void;
+    on(event: "error" | "close", listener: () => void): void;
+    once(event: "connect", listener: () => void): void;
+    write(text: string): void;
+    destroy(): void;
+  }
+  export function connect(port: number, host: string): Socket;
 }
 
 declare module "node:http" {

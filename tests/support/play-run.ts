@@ -93,6 +93,10 @@ function append(
   return played(runId, [...log, ...events], now);
 }
 
+/** A log that came from elsewhere, to be written on. */
+export const resumed = (events: readonly RunEvent[]): Played =>
+  played(events[0]?.runId ?? "", events, Math.max(...events.map(({ at }) => at)));
+
 /** A batch that has just been started. */
 export function started(
   runId: string,

@@ -111,3 +111,13 @@ export const moving = (page: Page): Promise<string[]> =>
       )
       .map((one) => (one instanceof CSSAnimation ? one.animationName : "a transition")),
   );
+
+/** What is wrong with a screen as it stands, in both themes: too wide, too faint, or against axe's rules. */
+export async function faultsOf(page: Page): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme });
+    found.push(...(await sticksOut(page)), ...(await faintWords(page)), ...(await axeFinds(page)));
+  }
+  return found;
+}

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { extname, join, relative, sep } from "node:path";
+import { gzipSync } from "node:zlib";
 
 const MEDIA_TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
@@ -48,13 +49,16 @@ const listening = (server: Server): Promise<number> =>
  * A plain static host, as dull as the dullest the app may be put on.
  *
  * @param under - the path the app is served under, to show that it does not need the root
+ * @param gzip - whether it sends text compressed, as most hosts do
  */
 export async function serveApp({
   folder = "dist",
   under = "/",
+  gzip = false,
 }: {
   readonly folder?: string;
   readonly under?: string;
+  readonly gzip?: boolean;
 } = {}): Promise<AppServer> {
   let files = filesOf(folder);
   const server = createServer((request, response) => {
@@ -65,12 +69,14 @@ export async function serveApp({
       response.writeHead(404, { "Content-Type": "text/plain" }).end("No such file.");
       return;
     }
+    const pack = gzip && !path.endsWith(".png");
     response.writeHead(200, {
       "Content-Type": MEDIA_TYPES[extname(path)] ?? "application/octet-stream",
+      ...(pack ? { "Content-Encoding": "gzip" } : {}),
       // Many hosts say so unasked; an update must get past it.
       "Cache-Control": "max-age=600",
     });
-    response.end(body);
+    response.end(pack ? gzipSync(body) : body);
   });
   const origin = `http://127.0.0.1:${await listening(server)}`;
   return {

@@ -28,7 +28,7 @@ export const THROUGH = Math.round(EXPECTED * 0.9);
 /** The held-back spirit in the same proportion. */
 export const TOP_UP = PLAN.heldBackMl * (THROUGH / EXPECTED);
 /** Bottles of 700 ml, the last one perhaps not full. */
-const BOTTLES = Math.ceil((THROUGH + TOP_UP) / 700);
+export const BOTTLES = Math.ceil((THROUGH + TOP_UP) / 700);
 
 /** What is done at each step besides its work: look at it, photograph it, reload the page. */
 export type AtStep = (step: string) => Promise<void>;

@@ -2,7 +2,8 @@ import { ACID_NAMES, type AcidName } from "../../../core/quantity/acid-name.ts";
 import type { Allergen } from "../../../core/spec/allergen-table.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { draftBook } from "../../drafts.ts";
-import { asWritten, typed } from "../../words/format.ts";
+import { typed } from "../../words/format.ts";
+import { asWritten } from "../../words/written.ts";
 
 export type Kind = Ingredient["kind"];
 export type Dairy = NonNullable<Ingredient["dairy"]>;

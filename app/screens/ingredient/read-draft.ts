@@ -1,11 +1,12 @@
 import { cationToReach } from "../../../core/acid/juice.ts";
 import { ACID_NAMES, type AcidMasses, totalAcid } from "../../../core/quantity/acid-name.ts";
-import { measured, parseAmount } from "../../../core/quantity/amount.ts";
+import { measured } from "../../../core/quantity/amount.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import { typedNumber } from "../../parts/typed-number.ts";
 import { decimals, typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { amountIn } from "../../words/typed-in.ts";
 import { HAS, type IngredientDraft, OVERPROOF } from "./draft.ts";
 
 /** A form read: the ingredient where nothing is wrong with it, a sentence for each field that is. */
@@ -79,7 +80,7 @@ function readCation(draft: IngredientDraft, acids: AcidMasses, was: number, note
 function readPrice(draft: IngredientDraft, note: Note): Pick<Ingredient, "price"> {
   if (draft.paid.trim() === "" && draft.pack.trim() === "") return {};
   const paid = typedNumber(draft.paid, { low: 0, high: 1_000_000 });
-  const pack = parseAmount(draft.pack);
+  const pack = amountIn(draft.pack);
   const size = pack.ok && pack.value.rest === "" ? measured(pack.value, "exact") : undefined;
   const dry = draft.kind === "dry";
   const fits = size !== undefined && (size.kind === "mass") === dry;

@@ -1,6 +1,6 @@
-import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { usedIn } from "../../../core/spec/declared.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
+import { genericOf, isGeneric } from "../../pantry.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { ownIngredients, specs } from "../../state.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -13,10 +13,10 @@ export const specsWith = (id: string): readonly string[] =>
 
 /** What the app came with, where the house changed it. */
 export function changedGeneric(id: string): Ingredient | undefined {
-  const generic = CUPBOARD.find((one) => one.id === id);
+  const generic = genericOf(id);
   const own = ownIngredients.value.find((one) => one.id === id);
   if (generic === undefined || own === undefined) return undefined;
-  return JSON.stringify(own) === JSON.stringify(generic) ? undefined : generic;
+  return isGeneric(own) ? undefined : generic;
 }
 
 interface WayBackProps {
@@ -33,7 +33,7 @@ export function WayBack({ stored, changed, actions }: WayBackProps) {
   const generic = stored && changedGeneric(stored.id);
   const kept = stored !== undefined && ownIngredients.value.some(({ id }) => id === stored.id);
   // One that is just as the app came with it has nowhere to go back to.
-  const own = kept && (generic !== undefined || !CUPBOARD.some(({ id }) => id === stored.id));
+  const own = kept && (generic !== undefined || genericOf(stored.id) === undefined);
   if (!changed && !own) return null;
   const { hints } = sayLater.spec;
   return (

@@ -1,8 +1,9 @@
 import { useEffect, useState } from "preact/hooks";
 import { askToKeep, type Keeping, keepingNow } from "../../device/keeping.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { storageSize } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { storageSize } from "../../words/storage-size.ts";
+import { PhotoRoom } from "./photo-room.tsx";
 
 const protectedWords = ({ persisted }: Keeping): string => {
   const words = sayLater.kit.keeping;
@@ -43,6 +44,7 @@ export function StorageFacts() {
               <dd>{used}</dd>
             </>
           )}
+          <PhotoRoom />
         </dl>
       )}
       {facts !== undefined && facts.persisted !== true && (

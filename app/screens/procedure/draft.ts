@@ -1,12 +1,12 @@
 import { checkProcedure, type ProcedureWarning } from "../../../core/method/check-procedure.ts";
 import { changeStep } from "../../../core/method/edit-procedure.ts";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
-import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
 import type { ProcedureDraft } from "../../procedure-drafts.ts";
-import { typedLength } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
+import { lengthIn } from "../../words/typed-in.ts";
+import { typedLength } from "../../words/written.ts";
 
 /** Fields of a step that hold a length of time. */
 export type TimeName = "waitFor" | "askEvery" | "longestFor" | "handsFor";
@@ -50,7 +50,7 @@ function readTime(
 ): number | undefined {
   const text = timeText(draft, step, field).trim();
   if (text === "") return undefined;
-  const ms = readLengthOfTime(text);
+  const ms = lengthIn(text);
   if (ms === undefined) faults.set(`${step.id}/${field}`, sayLater.procedure.timeFault);
   return ms ?? step[field];
 }
@@ -61,10 +61,11 @@ function readAskAt(
   faults: Map<string, string>,
 ): number[] | undefined {
   const texts = askAtText(draft, step)
-    .split(/[,;]/u)
+    // "1,5 h" holds a decimal comma.
+    .split(/;|(?<!\d),|,(?!\d)/u)
     .map((text) => text.trim())
     .filter((text) => text !== "");
-  const read = texts.flatMap((text) => readLengthOfTime(text) ?? []);
+  const read = texts.flatMap((text) => lengthIn(text) ?? []);
   if (read.length < texts.length) {
     faults.set(`${step.id}/askAt`, sayLater.procedure.timesFault);
     return step.askAt;

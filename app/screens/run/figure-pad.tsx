@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { NumberPad } from "../../parts/number-pad.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
+import { decimalMark } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -37,18 +38,21 @@ export function FigurePad({
   const [below, setBelow] = useState(false);
   const [fault, setFault] = useState<string | undefined>(undefined);
   const words = sayLater.run;
+  const mark = decimalMark();
+  const figure = Number(value.replace(mark, "."));
   return (
     <NumberPad
       value={below ? `${MINUS}${value}` : value}
       onChange={(shown) => {
         const next = shown.replace(MINUS, "");
         const key = next.slice(value.length);
-        setValue(fresh ? (key === "." ? "0." : key) : next);
+        setValue(fresh ? (key === mark ? `0${mark}` : key) : next);
         setFresh(false);
         if (next === "") setBelow(false);
         setFault(undefined);
       }}
-      onDone={() => void onTake(below ? -Number(value) : Number(value)).then(setFault)}
+      onDone={() => void onTake(below ? -figure : figure).then(setFault)}
+      decimalMark={mark}
       fault={fault}
       aside={
         signed === true ? (
@@ -67,7 +71,7 @@ export function FigurePad({
           aside
         )
       }
-      note={note?.(value === "" ? undefined : Number(value))}
+      note={note?.(value === "" ? undefined : figure)}
       words={{
         label,
         unit,

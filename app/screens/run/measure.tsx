@@ -7,6 +7,7 @@ import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
 import { decimals, volume } from "../../words/format.ts";
+import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
@@ -80,7 +81,7 @@ export function MeasureWork({ run, visit }: WorkProps) {
     act(
       run.id,
       { type: "finish-step", visit: visit.key, answer },
-      `${sayLater.run.pads[needs]}: ${shown(needs, value)}`,
+      named(sayLater.run.pads[needs], shown(needs, value)),
     );
   const take = (value: number) => give(answerOf(needs, value), value);
   if (pad) {

@@ -3,7 +3,7 @@ import { timeToClear } from "../../../core/logbook/time-to-clear.ts";
 import { ounceInMl } from "../../../core/quantity/ounce.ts";
 import { cloudyRunOf } from "../../../core/run/cloudy-run.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
-import { now, runs, settings } from "../../state.ts";
+import { now, records, settings } from "../../state.ts";
 import { duration, volume } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -38,8 +38,8 @@ export function CloudySoFar({ run }: { readonly run: Run }) {
 /** When this bar's batches usually run clear, and whether this wait was learnt from them. */
 function Usually({ run, visit }: PassProps) {
   const learnt = useMemo(
-    () => timeToClear(runs.value, run.procedure.id, run.id),
-    [run, runs.value],
+    () => timeToClear(records.value, run.procedure.id, run.id),
+    [run, records.value],
   );
   const words = sayLater.drip.pass;
   const { waitFor, learntFrom } = stepOfVisit(run, visit);

@@ -5,6 +5,7 @@ import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
 import { abv, percent, volume } from "../../words/format.ts";
+import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
@@ -66,7 +67,7 @@ export function TopUpWork({ run, visit }: WorkProps) {
     act(
       run.id,
       { type: "finish-step", visit: visit.key, answer: { of: "top-up", ml } },
-      `${sayLater.run.pads["top-up"]}: ${show(ml)}`,
+      named(sayLater.run.pads["top-up"], show(ml)),
     );
   if (pad) return <AmountPad what="top-up" onTake={take} onClose={() => setPad(false)} />;
   const label =

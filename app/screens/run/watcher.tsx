@@ -4,7 +4,7 @@ import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LetterPad } from "../../parts/letter-pad.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { runs } from "../../state.ts";
+import { records } from "../../state.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -41,7 +41,7 @@ export function Watcher({ onName }: { readonly onName: (who: string) => void }) 
   const [who, setWho] = useState<string | null>(null);
   const [typing, setTyping] = useState(false);
   const words = sayLater.handOver;
-  const names = [...new Set([...typed, ...knownInitials(runs.value)])];
+  const names = [...new Set([...typed, ...knownInitials(records.value)])];
   const take = (name: string) => {
     setTyped([name, ...typed]);
     setWho(name);

@@ -1,14 +1,15 @@
 import { useEffect, useRef } from "preact/hooks";
 import type { Amount } from "../../../core/quantity/amount.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
-import { type ReadLine, readIngredientLine } from "../../../core/spec/ingredient-line.ts";
-import { freshId } from "../../commands.ts";
+import type { ReadLine } from "../../../core/spec/ingredient-line.ts";
+import { freshId } from "../../desk.ts";
 import { errandAddress } from "../../errand.ts";
 import { cupboard } from "../../pantry.ts";
 import { Field } from "../../parts/field.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { asWritten } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { lineIn } from "../../words/typed-in.ts";
+import { asWritten } from "../../words/written.ts";
 import type { LineDraft } from "./draft.ts";
 import type { FormProps } from "./form.ts";
 
@@ -60,7 +61,7 @@ const newLine = (ingredientId: string, amount: Amount): LineDraft => ({
 export function AddLine({ draft, edit, faults, insist, specKey }: FormProps & { specKey: string }) {
   const shelf = cupboard.value;
   const text = draft.adding;
-  const read = text.trim() === "" ? undefined : readIngredientLine(text, shelf.values());
+  const read = text.trim() === "" ? undefined : lineIn(text, shelf.values());
   const section = useRef<HTMLDivElement>(null);
   const add = (ingredientId: string) => {
     if (!read?.ok) return;

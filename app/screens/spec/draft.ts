@@ -1,6 +1,7 @@
 import type { FilterShape, Spec, SpecLine } from "../../../core/spec/spec.ts";
 import { draftBook } from "../../drafts.ts";
-import { asWritten, proportion, typed, typedLength } from "../../words/format.ts";
+import { typed } from "../../words/format.ts";
+import { asWritten, proportion, typedLength } from "../../words/written.ts";
 
 /** One ingredient as the form holds it: what was typed, understood or not. */
 export interface LineDraft {

@@ -4,10 +4,10 @@ import { LinkButton } from "../../parts/link-button.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
 import { chosenProcedure, misfitOf, proceduresFor } from "../../procedure-book.ts";
 import { routes } from "../../routes.ts";
-import { typedLength } from "../../words/format.ts";
 import { procedureName } from "../../words/procedure-name.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
+import { typedLength } from "../../words/written.ts";
 import type { FormProps } from "./form.ts";
 
 /** Waits of the chosen procedure, each with a time of the spec's own where it has one. */

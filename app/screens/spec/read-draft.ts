@@ -1,6 +1,5 @@
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
-import { leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
-import { readLengthOfTime } from "../../../core/quantity/length-of-time.ts";
+import { measured } from "../../../core/quantity/amount.ts";
 import type { Cupboard } from "../../../core/spec/batch-amounts.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import type { Spec, SpecLine } from "../../../core/spec/spec.ts";
@@ -8,6 +7,7 @@ import { typedNumber } from "../../parts/typed-number.ts";
 import { chosenProcedure, misfitOf } from "../../procedure-book.ts";
 import type { Settings } from "../../storage/settings.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { amountIn, lengthIn, numberIn } from "../../words/typed-in.ts";
 import type { LineDraft, SpecDraft } from "./draft.ts";
 
 /** What is wrong with a form, by field: a sentence each. */
@@ -35,8 +35,8 @@ export function readRatio(text: string): number | undefined {
   const [milk, punch] = [parts?.[1], parts?.[2]].map((part) =>
     typedNumber(part ?? "", { low: 1e-3, high: 1000 }),
   );
-  const lead = leadingNumber(text.trim());
-  const amount = parseAmount(text);
+  const lead = numberIn(text.trim());
+  const amount = amountIn(text);
   let ratio: number | undefined;
   if (milk !== undefined && punch !== undefined) ratio = milk / punch;
   else if (lead?.rest === "") ratio = lead.value;
@@ -52,7 +52,7 @@ export function readRatio(text: string): number | undefined {
 function readPour(text: string, ounce: Ounce): number | undefined {
   const bare = typedNumber(text, { low: 0, high: 2000 });
   if (bare !== undefined && bare > 0) return bare;
-  const read = parseAmount(text);
+  const read = amountIn(text);
   if (!read.ok || read.value.rest !== "") return undefined;
   const size = measured(read.value, ounce);
   return size.kind === "volume" && size.ml <= 2000 ? size.ml : undefined;
@@ -60,7 +60,7 @@ function readPour(text: string, ounce: Ounce): number | undefined {
 
 /** What is wrong with an amount for an ingredient, in a sentence. */
 function readAmount(text: string, ingredientId: string, cupboard: Cupboard, ounce: Ounce) {
-  const read = parseAmount(text);
+  const read = amountIn(text);
   if (!read.ok) return { fault: sentence(read) };
   const { value, unit, rest } = read.value;
   if (rest !== "") return { fault: sayLater.spec.line.rest(rest) };
@@ -140,7 +140,7 @@ function readProcedure(draft: SpecDraft, read: Reader): Pick<Spec, "procedure"> 
   const times = procedure.steps.flatMap(({ id: step, waitFor }) => {
     const text = draft.times[step]?.trim() ?? "";
     if (waitFor === undefined || text === "") return [];
-    const ms = readLengthOfTime(text);
+    const ms = lengthIn(text);
     return [[step, read(`time-${step}`, ms, sayLater.spec.making.timeFault, waitFor)] as const];
   });
   if (id === DAIRY_WASH.id && times.length === 0) return {};

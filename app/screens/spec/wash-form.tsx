@@ -7,6 +7,7 @@ import { SelectField } from "../../parts/select-field.tsx";
 import { typedNumber } from "../../parts/typed-number.ts";
 import { settings } from "../../state.ts";
 import { volume } from "../../words/format.ts";
+import { inOneLine } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
 import type { FormProps } from "./form.ts";
 import { readRatio } from "./read-draft.ts";
@@ -30,14 +31,14 @@ function Ratio({
   const ratio = readRatio(draft.ratio);
   const written = milkFor(spec);
   const hints = [
-    ratio && words.ratioHint(volume(ratio * 1000, settings.value)),
-    written && words.asWritten(volume(written.milk, settings.value)),
-  ].filter(Boolean);
+    ...(ratio ? [words.ratioHint(volume(ratio * 1000, settings.value))] : []),
+    ...(written ? [words.asWritten(volume(written.milk, settings.value))] : []),
+  ];
   return (
     <Field
       label={words.ratio}
       value={draft.ratio}
-      hint={hints.join("; ")}
+      hint={inOneLine(hints)}
       insist={insist}
       fault={faults.get("ratio")}
       onInput={(to) => edit({ ratio: to })}

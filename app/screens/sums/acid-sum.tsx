@@ -9,7 +9,7 @@ import { JuiceFields } from "./juice-fields.tsx";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 
-const { sum, acid: words, juice, volumeIn } = sayLater.sums;
+const { sum, acid: words, juice } = sayLater.sums;
 
 const kept = signal<AcidDraft>({ juice: NO_JUICE, volume: "", to: "lime" });
 
@@ -41,7 +41,7 @@ export function AcidSum() {
       <SumField
         read={read}
         of="volume"
-        label={volumeIn(juice.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(juice.volume, settings.value.volumes)}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />

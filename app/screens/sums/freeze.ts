@@ -15,7 +15,7 @@ export interface FreezeDraft {
   readonly temperature: string;
 }
 
-const { names, freeze: words, doesNotFit } = sayLater.sums;
+const { names, freeze: words } = sayLater.sums;
 const FREEZER = -18;
 /** Freezers swing: nearer than this, K, it may go either way. */
 const CLOSE = 3;
@@ -28,13 +28,13 @@ const degrees = (value: number): string => `${typed(value)} Â°C`.replace("-", "â
 const sayAt = (drink: Liquid, temperature: number): string =>
   words.at(degrees(temperature), words.states[stateAt(drink, temperature)]);
 
-const BEYOND: Answer = {
+const beyond = (): Answer => ({
   headline: words.beyond,
   main: [],
   more: [],
   says: [words.beyondWhy],
   cautions: [],
-};
+});
 
 function answerFor(drink: Liquid, other: number | undefined, from: readonly Figure[]): Answer {
   const point = freezingPoint(drink);
@@ -71,9 +71,9 @@ export function readFreeze(draft: FreezeDraft, style: VolumeStyle): ReadSum {
   const { faults } = read;
   if (strength === undefined || sugar === undefined || faults.size > 0) return { faults };
   const cautions = strongCautions(strength);
-  if (strength > TABLE_ENDS) return { faults, answer: { ...BEYOND, cautions } };
+  if (strength > TABLE_ENDS) return { faults, answer: { ...beyond(), cautions } };
   const drink = drinkOf(1000, strength, sugar);
-  if (drink === undefined) return { faults, cannot: doesNotFit };
+  if (drink === undefined) return { faults, cannot: sayLater.sums.doesNotFit };
   const from = [given(names.strength, strength, "abv"), given(names.sugar, sugar, "g/L")];
   const answer = answerFor(drink, other, from);
   return { faults, answer: { ...answer, cautions: [...answer.cautions, ...cautions] } };

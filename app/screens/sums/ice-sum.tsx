@@ -7,7 +7,7 @@ import type { ReadSum } from "./read-sum.ts";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 
-const { sum, ice: words, volumeIn } = sayLater.sums;
+const { sum, ice: words } = sayLater.sums;
 
 /** A room is at 22 degrees, wet ice at 0. */
 const kept = signal<IceDraft>({
@@ -31,7 +31,7 @@ function Drink({ read }: { readonly read: ReadSum }) {
       <SumField
         read={read}
         of="volume"
-        label={volumeIn(words.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />

@@ -38,7 +38,7 @@ interface Meeting {
   readonly iceTemperature: number;
 }
 
-const { names, ice: words, doesNotFit } = sayLater.sums;
+const { names, ice: words } = sayLater.sums;
 /** Ethanol beyond it is past the tables of heat and of freezing. */
 const STRENGTH = { low: 0, high: 75 };
 const START = { low: -20, high: 40 };
@@ -147,7 +147,7 @@ export function readIce(draft: IceDraft, style: VolumeStyle): ReadSum {
   if (volume === undefined || strength === undefined || sugar === undefined) return { faults };
   if (start === undefined || itself === undefined) return { faults };
   const drink = drinkOf(volume, strength, sugar);
-  if (drink === undefined) return { faults, cannot: doesNotFit };
+  if (drink === undefined) return { faults, cannot: sayLater.sums.doesNotFit };
   const meeting: Meeting = { method: draft.method, drink, start, ...itself };
   const served = serve(meeting);
   return {

@@ -9,7 +9,7 @@ import type { ReadSum } from "./read-sum.ts";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 
-const { sum, ph: words, juice, names, volumeIn } = sayLater.sums;
+const { sum, ph: words, juice, names } = sayLater.sums;
 
 const kept = signal<PhDraft>({
   juice: { ...NO_JUICE, juice: "lemon-juice" },
@@ -31,14 +31,14 @@ function Mix({ read }: { readonly read: ReadSum }) {
       <SumField
         read={read}
         of="volume"
-        label={volumeIn(words.volume, volumes)}
+        label={sayLater.sums.volumeIn(words.volume, volumes)}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />
       <SumField
         read={read}
         of="total"
-        label={volumeIn(words.total, volumes)}
+        label={sayLater.sums.volumeIn(words.total, volumes)}
         value={draft.total}
         onInput={(total) => edit({ total })}
       />

@@ -1,8 +1,9 @@
-import { leadingNumber, measured, parseAmount } from "../../../core/quantity/amount.ts";
+import { measured } from "../../../core/quantity/amount.ts";
 import type { Figure } from "../../../core/quantity/figure.ts";
 import { type Expected, typedNumber } from "../../parts/typed-number.ts";
 import { typed, type VolumeStyle } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { amountIn, numberIn } from "../../words/typed-in.ts";
 
 /** What a sum comes to. Every figure carries its working. */
 export interface Answer {
@@ -36,8 +37,8 @@ const BELOW_ZERO = /^[-−–]\s*/u;
 const words = sayLater.sums.faults;
 
 function amountTyped(text: string, bare: "ml" | "oz" | "g", style: VolumeStyle) {
-  const withUnit = leadingNumber(text)?.rest === "" ? `${text} ${bare}` : text;
-  const amount = parseAmount(withUnit);
+  const withUnit = numberIn(text)?.rest === "" ? `${text} ${bare}` : text;
+  const amount = amountIn(withUnit);
   if (!amount.ok || amount.value.rest !== "") return undefined;
   return measured(amount.value, style.ounce);
 }

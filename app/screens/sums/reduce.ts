@@ -26,7 +26,7 @@ interface Reduction {
   readonly sugar: number;
 }
 
-const { names, spirit: words, doesNotFit } = sayLater.sums;
+const { names, spirit: words } = sayLater.sums;
 const STRENGTH = { low: 0.1, high: 100 };
 
 /** What two volumes lose when they meet; weak spirit let down far gains a little. */
@@ -66,7 +66,7 @@ export function readReduction(draft: ReduceDraft, style: VolumeStyle): ReadSum {
   if (wanted > now) read.note("wanted", words.tooStrong(abv(now)));
   if (volume === undefined || sugar === undefined || wanted > now) return { faults };
   const found = lettingDown({ volume, now, wanted, sugar });
-  if (found === undefined) return { faults, cannot: doesNotFit };
+  if (found === undefined) return { faults, cannot: sayLater.sums.doesNotFit };
   const spirit = given(names.spirit, volume, "ml");
   const from = [spirit, given(names.now, now, "abv"), given(names.wanted, wanted, "abv")];
   if (sugar > 0) from.push(given(names.sugar, sugar, "g/L"));

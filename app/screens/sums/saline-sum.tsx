@@ -5,7 +5,7 @@ import { readSaline, type SalineDraft } from "./saline.ts";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 
-const { sum, saline: words, volumeIn } = sayLater.sums;
+const { sum, saline: words } = sayLater.sums;
 
 /** A fifth by weight is what bars dash from a dropper: common practice, no source. */
 const kept = signal<SalineDraft>({ volume: "", percent: "20" });
@@ -24,7 +24,7 @@ export function SalineSum() {
         <SumField
           read={read}
           of="volume"
-          label={volumeIn(words.volume, settings.value.volumes)}
+          label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
           value={draft.volume}
           onInput={(volume) => edit({ volume })}
         />

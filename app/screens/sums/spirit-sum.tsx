@@ -8,7 +8,7 @@ import { type ReduceDraft, readReduction } from "./reduce.ts";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 
-const { sum, spirit: words, volumeIn } = sayLater.sums;
+const { sum, spirit: words } = sayLater.sums;
 const NO_POUR: PourDraft = { volume: "", strength: "" };
 
 const how = signal<"water" | "blend">("water");
@@ -30,7 +30,7 @@ function Reduce({ read }: { readonly read: ReadSum }) {
       <SumField
         read={read}
         of="volume"
-        label={volumeIn(words.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />
@@ -69,7 +69,7 @@ function Pour({ read, at }: { readonly read: ReadSum; readonly at: number }) {
         <SumField
           read={read}
           of={`volume:${at}`}
-          label={volumeIn(words.volume, settings.value.volumes)}
+          label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
           value={volume}
           hint={at === 2 ? words.third : undefined}
           onInput={(text) => editPour(at, { volume: text })}

@@ -6,7 +6,7 @@ import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
 import { RATIOS, readSyrup, SWEETENERS, type SyrupDraft } from "./syrup.ts";
 
-const { sum, syrup: words, volumeIn } = sayLater.sums;
+const { sum, syrup: words } = sayLater.sums;
 
 const kept = signal<SyrupDraft>({
   by: "weight",
@@ -73,7 +73,7 @@ export function SyrupSum() {
         <SumField
           read={read}
           of="amount"
-          label={volumeIn(words.amount[draft.of], unit)}
+          label={sayLater.sums.volumeIn(words.amount[draft.of], unit)}
           value={draft.amount}
           onInput={(amount) => edit({ amount })}
         />

@@ -1,0 +1,54 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { apart, around, fromNothing, placed, roundTicks } from "../../../app/parts/chart-scale.ts";
+
+test("a scale from nothing ends a little over the most; one around figures leaves air", () => {
+  expect(fromNothing([2, 10])).toEqual({ from: 0, to: 10.8 });
+  expect(fromNothing([])).toEqual({ from: 0, to: 1 });
+  expect(around([0, 1])).toEqual({ from: -0.08, to: 1.08 });
+  const { from, to } = around([0.9, 0.9]);
+  expect((from + to) / 2).toBeCloseTo(0.9, 12);
+  expect(to).toBeGreaterThan(0.9);
+});
+
+test("round figures along it, as few as there is room for", () => {
+  expect(roundTicks({ from: 0, to: 4300 }, 4)).toEqual([0, 2000, 4000]);
+  expect(roundTicks({ from: 0.86, to: 0.97 }, 4).map((one) => Number(one.toFixed(9)))).toEqual([
+    0.9, 0.95,
+  ]);
+});
+
+test("ticks lie within and are never more than asked for", () => {
+  const figure = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+  fc.assert(
+    fc.property(figure, fc.double({ min: 1e-3, max: 1e4, noNaN: true }), (from, length) => {
+      const ticks = roundTicks({ from, to: from + length }, 5);
+      expect(ticks.length).toBeLessThanOrEqual(5);
+      for (const tick of ticks) {
+        expect(tick).toBeGreaterThanOrEqual(from - 1e-6 * (1 + Math.abs(from)));
+        expect(tick).toBeLessThanOrEqual(from + length + 1e-6 * (1 + Math.abs(from) + length));
+      }
+    }),
+  );
+});
+
+test("a figure is placed between the edges, also upside down", () => {
+  expect(placed({ from: 0, to: 10 }, 50, 150)(5)).toBe(100);
+  expect(placed({ from: 0, to: 10 }, 150, 50)(0)).toBe(150);
+});
+
+test("letters are moved apart in their order and stay on the paper", () => {
+  expect(apart([100, 101], 17, { from: 0, to: 200 })).toEqual([100, 117]);
+  expect(apart([199, 198, 10], 17, { from: 0, to: 200 })).toEqual([200, 183, 10]);
+  const places = fc.array(fc.double({ min: 0, max: 200, noNaN: true }), { maxLength: 4 });
+  fc.assert(
+    fc.property(places, (some) => {
+      const moved = apart(some, 17, { from: 0, to: 200 }).toSorted((a, b) => a - b);
+      for (const [at, place] of moved.entries()) {
+        expect(place).toBeGreaterThanOrEqual(0);
+        expect(place).toBeLessThanOrEqual(200 + 1e-9);
+        expect(place - (moved[at - 1] ?? -17)).toBeGreaterThanOrEqual(17 - 1e-9);
+      }
+    }),
+  );
+});
