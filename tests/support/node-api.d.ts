@@ -113,17 +113,6 @@ declare module "node:child_process" {
   ): Uint8Array;
 }
 
-declare module "node:net" {
-  export interface Socket {
-    on(event: "data", listener: (data: Uint8Array) => void): void;
-    on(event: "error" | "close", listener: () => void): void;
-    once(event: "connect", listener: () => void): void;
-    write(text: string): void;
-    destroy(): void;
-  }
-  export function connect(port: number, host: string): Socket;
-}
-
 declare module "node:http" {
   interface Incoming {
     readonly url?: string;
