@@ -73,10 +73,13 @@ function Whole({ spec, desk, plan }: PlannedProps & { readonly plan: Plan }) {
   return (
     <>
       <Makes plan={plan} />
-      <Through plan={plan} />
       <Fit specId={id} plan={plan} lots={lots} choice={desk.lots} />
       <Curdle specId={id} plan={made.plan} />
       <Balance specId={id} plan={made.plan} />
+      <Through plan={plan} />
+      <p class="plan-fit">
+        <a href={routes.services(id)}>{sayLater.compare.services.link}</a>
+      </p>
       <WhatIf spec={spec} size={desk.size} used={desk.used} />
       <Measure specId={id} made={made} change={rounded?.change} />
       <Pull specId={id} plan={made.plan} lots={made.lots} />
@@ -154,7 +157,6 @@ function Screen({ spec }: { readonly spec: Spec }) {
         <h1>{sayLater.plan.title(spec.name)}</h1>
         <BatchName of={spec.name} />
         <a href={routes.spec(id)}>{sayLater.plan.edit}</a>
-        <a href={routes.services(id)}>{sayLater.compare.services.link}</a>
       </header>
       <SizeChoice
         spec={spec}
