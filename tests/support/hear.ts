@@ -26,13 +26,18 @@ export function listenIn(): void {
     if (known) return known;
     // Old, but it hands over every sample on the page's own thread.
     const tap = context.createScriptProcessor(1024, 1, 1);
+    let first: number | undefined;
     taps.set(context, tap);
     tap.onaudioprocess = ({ inputBuffer, playbackTime }) => {
       const data = inputBuffer.getChannelData(0);
+      first ??= playbackTime;
       if (kept.from === 0) {
         kept.rate = context.sampleRate / thin;
         kept.from = Date.now() + (playbackTime - context.currentTime) * 1000;
       }
+      // A busy page misses some: what was missed is put in as silence, or all after it came early.
+      const at = Math.round((playbackTime - first) * kept.rate);
+      while (kept.samples.length < at) kept.samples.push(0);
       for (let i = 0; i < data.length; i += thin) kept.samples.push(data[i] ?? 0);
     };
     connect.call(tap, context.destination);

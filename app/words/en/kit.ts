@@ -114,7 +114,7 @@ export const kit = {
   language: {
     title: "Language",
     label: "The app speaks",
-    auto: "As the phone",
+    auto: "The phone's language",
     note: "What was written before stays as it was written. Numbers take the language's comma or point.",
   },
   backup,

@@ -118,7 +118,7 @@ export const kit: KitWords = {
   language: {
     title: "Idioma",
     label: "La aplicación habla",
-    auto: "Como el teléfono",
+    auto: "El idioma del teléfono",
     note: "Lo ya escrito queda como se escribió. Los números llevan la coma o el punto del idioma.",
   },
   backup: {

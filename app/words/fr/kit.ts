@@ -119,7 +119,7 @@ export const kit: KitWords = {
   language: {
     title: "Langue",
     label: "L’application parle",
-    auto: "Comme le téléphone",
+    auto: "La langue du téléphone",
     note: "Ce qui est déjà écrit reste tel quel. Les nombres prennent la virgule ou le point de la langue.",
   },
   backup: {
