@@ -92,6 +92,9 @@ export async function writeSettings(db: Database, settings: Settings): Promise<v
 
 /** This phone's own id, made once and kept. */
 export async function deviceId(db: Database, newId: () => string): Promise<string> {
+  // Only the first start writes: a flush to disk would keep every other one waiting.
+  const before = await db.get("settings", DEVICE);
+  if (typeof before === "string" && before !== "") return before;
   const tx = db.transaction("settings", "readwrite", { durability: "strict" });
   const known = await tx.store.get(DEVICE);
   if (typeof known === "string" && known !== "") {
