@@ -41,10 +41,13 @@ const lie = (control: Locator) =>
 
 /** The middle of a control, scrolled to where it must be: a finger cannot press what is covered. */
 async function placeOf(control: Locator): Promise<Place> {
-  const first = await lie(control);
-  if (first.over === null) return first.place;
-  await control.evaluate((one) => one.scrollIntoView({ block: "center" }));
-  const { place, over } = await lie(control);
+  let { place, over } = await lie(control);
+  // What is pinned at the foot may be taller than half of the screen: then it is scrolled further up.
+  for (const block of ["center", "start"] as const) {
+    if (over === null) return place;
+    await control.evaluate((one, to) => one.scrollIntoView({ block: to }), block);
+    ({ place, over } = await lie(control));
+  }
   if (over !== null) throw new RangeError(`${control} lies under ${over.slice(0, 200)}`);
   return place;
 }
