@@ -4,18 +4,16 @@ import { type Parts, partsOf } from "../../core/board/plan-ahead.ts";
 import type { Planned } from "../../core/board/planned.ts";
 import { runsOutAt } from "../../core/board/run-out.ts";
 import { shelfOf } from "../../core/board/shelf.ts";
-import { learntRules } from "../../core/logbook/learn/house-learning.ts";
 import type { BatchRecord } from "../../core/logbook/record.ts";
 import { type Usage, usageOf } from "../../core/logbook/usage.ts";
 import { procedureFor } from "../../core/method/procedures.ts";
-import { declaredCupboard } from "../../core/spec/declared.ts";
-import { type HouseRules, NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import type { Plan } from "../../core/spec/plan.ts";
 import { planBatch } from "../../core/spec/plan-batch.ts";
 import { roundedPlan } from "../../core/spec/rounded-plan.ts";
 import { freshId } from "../desk.ts";
-import { cupboard, specBook } from "../pantry.ts";
-import { openRuns, ownProcedures, records, settings } from "../state.ts";
+import { house, shelf, tools } from "../house.ts";
+import { specBook } from "../pantry.ts";
+import { openRuns, ownProcedures, records } from "../state.ts";
 import { minute, waiting } from "./prep.ts";
 
 /** How long what is there will last, and when the next batch has to be begun. */
@@ -51,28 +49,17 @@ const bottledLately = computed(() => {
   return bySpec;
 });
 
-/** What this house's batches are worked out with, its own experience included. */
-const rules = computed<HouseRules>(() => ({
-  ...NEW_HOUSE,
-  ounce: settings.value.ounce,
-  learnt: learntRules(records.value),
-}));
-
 /** A plan in steps of the house's jigger or scale, where it wants that and they can measure it. */
 function asPoured(plan: Plan): Plan {
-  const { rounding, jiggerStep: volumeStep, scaleStep: massStep } = settings.value;
-  if (rounding === "exact") return plan;
-  const weigh = rounding === "scale" ? "masses" : "volumes";
-  const rounded = roundedPlan(plan, { volumeStep, massStep, weigh }, rules.value);
-  return rounded.ok ? rounded.value.plan : plan;
+  const measured = tools.value && roundedPlan(plan, tools.value, house.value);
+  return measured?.ok ? measured.value.plan : plan;
 }
 
 /** The batch that would be made again, as it stands on the prep list. */
 function again(specId: string, size: BatchRecord["size"], readyBy: number): Planned | undefined {
   const spec = specBook.value.get(specId);
   if (spec === undefined) return undefined;
-  const shelf = declaredCupboard(cupboard.value, specBook.value);
-  const plan = planBatch(spec, shelf, size, rules.value);
+  const plan = planBatch(spec, shelf.value, size, house.value);
   const procedure = procedureFor(spec, ownProcedures.value);
   if (!plan.ok || procedure === undefined) return undefined;
   return { id: freshId(), plan: asPoured(plan.value), procedure, readyBy, changes: [] };
@@ -115,9 +102,9 @@ export function plannedAgain(next: NextBatch): readonly Planned[] | undefined {
   const batch = again(specId, size, readyBy);
   if (batch === undefined) return undefined;
   const parts: Parts = partsOf(batch, {
-    cupboard: declaredCupboard(cupboard.value, specBook.value),
+    cupboard: shelf.value,
     specs: specBook.value,
-    rules: rules.value,
+    rules: house.value,
     procedures: ownProcedures.value,
     newId: freshId,
   });

@@ -2,6 +2,7 @@ import type { Control } from "../../core/logbook/control.ts";
 import { CHART_WIDTH, ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { Mark } from "./chart-mark.tsx";
 import { around, placed, roundTicks } from "./chart-scale.ts";
+import { UpTicks } from "./chart-ticks.tsx";
 
 /** One batch on the drawing. */
 export interface ControlPoint {
@@ -64,14 +65,7 @@ export function ControlChart(props: ControlChartProps) {
   );
   return (
     <ChartFrame {...props} height={HEIGHT}>
-      {roundTicks(up, 4).map((tick) => (
-        <g key={tick}>
-          <path class="chart-grid" d={`M${LEFT} ${y(tick).toFixed(1)}H${RIGHT}`} />
-          <text x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
-            {text(tick)}
-          </text>
-        </g>
-      ))}
+      <UpTicks ticks={roundTicks(up, 4)} y={y} text={text} left={LEFT} right={RIGHT} />
       <path class="chart-axis" d={`M${LEFT} ${TOP}V${FOOT}H${RIGHT}`} />
       {control !== undefined && <Lines control={control} y={y} words={words} />}
       <path d={line.join("")} />

@@ -1,16 +1,13 @@
+import type { Balance } from "../../core/logbook/balance.ts";
 import { abv, decimals } from "../words/format.ts";
 import { inOneLine } from "../words/joined.ts";
 import { sayLater } from "../words/say-later.ts";
 import { BalanceChart } from "./balance-chart.tsx";
 import { LETTERS } from "./chart-mark.tsx";
 
-/** A drink on the drawing: v/v, g per litre, sugar per acid by mass. */
-export interface Balanced {
+/** A drink on the drawing. */
+export interface Balanced extends Balance {
   readonly name: string;
-  readonly strength: number;
-  readonly sugar: number;
-  readonly acid: number;
-  readonly ratio?: number;
 }
 
 const whole = (figure: number): string => decimals(figure, 0);

@@ -1,6 +1,7 @@
 import { CHART_WIDTH, ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { LETTERS, Mark, SideLine } from "./chart-mark.tsx";
 import { apart, fromNothing, placed, roundTicks } from "./chart-scale.ts";
+import { UpTicks } from "./chart-ticks.tsx";
 
 /** One line of an overlay. */
 export interface OverlaySide {
@@ -38,14 +39,7 @@ export function OverlayChart(props: OverlayChartProps) {
   );
   return (
     <ChartFrame {...props} height={HEIGHT}>
-      {roundTicks(up, 4).map((tick) => (
-        <g key={tick}>
-          <path class="chart-grid" d={`M${LEFT} ${y(tick).toFixed(1)}H${RIGHT}`} />
-          <text x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
-            {yText(tick)}
-          </text>
-        </g>
-      ))}
+      <UpTicks ticks={roundTicks(up, 4)} y={y} text={yText} left={LEFT} right={RIGHT} />
       {roundTicks(across, 5).map((tick) => (
         <text key={tick} x={x(tick)} y={FOOT + 20} text-anchor="middle">
           {xText(tick)}

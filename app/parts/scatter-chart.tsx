@@ -1,6 +1,7 @@
 import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { Mark } from "./chart-mark.tsx";
 import { around, placed, roundTicks } from "./chart-scale.ts";
+import { UpTicks } from "./chart-ticks.tsx";
 
 /** Two figures of one batch. */
 export interface ScatterPoint {
@@ -35,14 +36,7 @@ export function ScatterChart(props: ScatterChartProps) {
   const y = placed(up, FOOT - 4, TOP);
   return (
     <ChartFrame {...props} height={HEIGHT}>
-      {ticksIn(up, yUnit).map((tick) => (
-        <g key={tick}>
-          <path class="chart-grid" d={`M${LEFT} ${y(tick).toFixed(1)}H${RIGHT}`} />
-          <text x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
-            {yText(tick)}
-          </text>
-        </g>
-      ))}
+      <UpTicks ticks={ticksIn(up, yUnit)} y={y} text={yText} left={LEFT} right={RIGHT} />
       {ticksIn(across, xUnit).map((tick) => (
         <text key={tick} x={x(tick)} y={FOOT + 22} text-anchor="middle">
           {xText(tick)}

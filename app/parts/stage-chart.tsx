@@ -1,6 +1,7 @@
 import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { LETTERS, Mark, SideLine } from "./chart-mark.tsx";
 import { apart, fromNothing, placed, roundTicks } from "./chart-scale.ts";
+import { UpTicks } from "./chart-ticks.tsx";
 
 /** One stage, and its figure on each side; nothing where a side has none. */
 export interface StagePoint {
@@ -39,14 +40,7 @@ export function StageChart(props: StageChartProps) {
   );
   return (
     <ChartFrame {...props} height={HEIGHT}>
-      {roundTicks(up, 4).map((tick) => (
-        <g key={tick}>
-          <path class="chart-grid" d={`M${LEFT} ${y(tick).toFixed(1)}H${RIGHT}`} />
-          <text x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
-            {text(tick)}
-          </text>
-        </g>
-      ))}
+      <UpTicks ticks={roundTicks(up, 4)} y={y} text={text} left={LEFT} right={RIGHT} />
       <path class="chart-axis" d={`M${LEFT} ${TOP}V${FOOT}H${RIGHT}`} />
       {stages.map(({ name }, at) => (
         <text key={name} x={x(at)} y={FOOT + 22 + (at % 2) * 17} text-anchor="middle">

@@ -7,6 +7,7 @@ import { Logged } from "../logged.tsx";
 import { LETTERS } from "../parts/chart-mark.tsx";
 import { type Balanced, DrinkBalance } from "../parts/drink-balance.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
+import { Lettered } from "../parts/sides.tsx";
 import { routes } from "../routes.ts";
 import { records, recordsRead, runOf } from "../state.ts";
 import { dateYear } from "../words/format.ts";
@@ -33,17 +34,14 @@ interface SidesProps {
 function Sides({ sides }: SidesProps) {
   return (
     <section class="compare-part" aria-label={sayLater.compare.sides}>
-      <ul class="compare-sides">
-        {sides.map(({ name, href, note }, at) => (
-          <li key={LETTERS[at]} class="compare-side">
-            <span class="compare-letter">{LETTERS[at]}</span>
-            <span>
-              {href === undefined ? <b>{name}</b> : <a href={href}>{name}</a>}{" "}
-              <span class="compare-quiet">{note}</span>
-            </span>
-          </li>
+      <Lettered
+        sides={sides.map(({ name, href, note }) => (
+          <>
+            {href === undefined ? <b>{name}</b> : <a href={href}>{name}</a>}{" "}
+            <span class="compare-quiet compare-note">{note}</span>
+          </>
         ))}
-      </ul>
+      />
     </section>
   );
 }

@@ -1,10 +1,3 @@
-import {
-  acidPerLitre,
-  type Liquid,
-  strengthOf,
-  sugarPerLitre,
-  sugarToAcid,
-} from "../liquid/liquid.ts";
 import { actualFinal } from "../run/actual.ts";
 import { shapeOf } from "../run/drip-outlook.ts";
 import type { Bottles } from "../run/event.ts";
@@ -16,18 +9,11 @@ import type { Repeat, Scores, Verdict } from "../run/taste.ts";
 import { milkPoured, passesOf } from "../run/wash-progress.ts";
 import type { Plan } from "../spec/plan.ts";
 import type { FilterShape } from "../spec/spec.ts";
+import { type Balance, balanceIn } from "./balance.ts";
 import { type MadeHow, madeHow } from "./compare/made-how.ts";
 import { tastingOf } from "./tasting.ts";
 import { type Cleared, clearedIn } from "./time-to-clear.ts";
 import { type YieldShare, yieldShareOf } from "./yield-share.ts";
-
-/** The balance of a drink: v/v, g per litre, and sugar per acid by mass where there is acid. */
-export interface Balance {
-  readonly strength: number;
-  readonly sugar: number;
-  readonly acid: number;
-  readonly ratio?: number;
-}
 
 /** How a batch was washed. Volumes in ml. */
 export interface WashRecord {
@@ -108,16 +94,6 @@ export interface BatchRecord {
   readonly photos: number;
   /** The beginning of its notes, to be searched. */
   readonly notes: string;
-}
-
-function balanceIn(liquid: Liquid): Balance {
-  const ratio = sugarToAcid(liquid);
-  return {
-    strength: strengthOf(liquid),
-    sugar: sugarPerLitre(liquid),
-    acid: acidPerLitre(liquid),
-    ...(ratio === null ? {} : { ratio }),
-  };
 }
 
 function washIn(run: Run): { wash?: WashRecord } {

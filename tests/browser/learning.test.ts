@@ -92,7 +92,7 @@ test("two batches beside each other: what differed most comes first, and the dri
     await hands.tap(page.locator(".compare-picks button", { hasText: one.batch }));
   }
   await hands.tap(page.getByRole("link", { name: said.compare.pick.go(2), exact: true }));
-  const rows = page.locator(".compare-row h3");
+  const rows = page.locator(".sides-row h3");
   await rows.first().waitFor();
   const names = await rows.allTextContents();
   expect(names[0]).toBe(said.compare.inputs.order);

@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
-import { perform, tell } from "../../commands.ts";
+import { noted } from "../../noted.ts";
 import { Field } from "../../parts/field.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { sayLater, sentence } from "../../words/say-later.ts";
+import { sayLater } from "../../words/say-later.ts";
 
 /** Adds a note to a batch, also after it ended. What was typed stays until it is stored. */
 export function Note({ runId }: { readonly runId: string }) {
@@ -10,11 +10,9 @@ export function Note({ runId }: { readonly runId: string }) {
   const [fault, setFault] = useState<string | undefined>(undefined);
   const words = sayLater.batch;
   const add = async () => {
-    const stored = await perform(runId, { type: "add-note", text });
-    if (!stored.ok) return setFault(sentence(stored));
-    setText("");
-    setFault(undefined);
-    tell(words.noteAdded, { runId, act: stored.value });
+    const why = await noted(runId, { type: "add-note", text }, words.noteAdded);
+    setFault(why);
+    if (why === undefined) setText("");
   };
   return (
     <section class="batch-part">

@@ -1,6 +1,6 @@
 import type { Difference, Differences } from "../../../core/logbook/compare/differences.ts";
 import type { InputName, ResultName } from "../../../core/logbook/compare/inputs.ts";
-import { LETTERS } from "../../parts/chart-mark.tsx";
+import { SideRow } from "../../parts/sides.tsx";
 import { figureIn, kindIn } from "../../words/compared.ts";
 import { decimals } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -12,23 +12,12 @@ interface RowProps {
   readonly size?: string;
 }
 
-/** One thing that differed: its name, and what each side has of it. */
+/** One thing that differed, and by how much where that is a figure. */
 function Row({ name, texts, size }: RowProps) {
   return (
-    <li class="compare-row">
-      <h3>{name}</h3>
-      <dl class="compare-values" data-sides={texts.length}>
-        {texts.map((text, at) => (
-          <div key={LETTERS[at]}>
-            <dt>{LETTERS[at]}</dt>
-            <dd class={text === undefined ? "compare-quiet" : undefined}>
-              {text ?? sayLater.compare.notNoted}
-            </dd>
-          </div>
-        ))}
-      </dl>
+    <SideRow name={name} texts={texts} absent={sayLater.compare.notNoted}>
       {size !== undefined && <p class="compare-quiet">{size}</p>}
-    </li>
+    </SideRow>
   );
 }
 
@@ -58,7 +47,7 @@ export function Differed({ choices, inputs, results }: Differences) {
       <section class="compare-part">
         <h2>{words.differed}</h2>
         {none ? <p>{words.same}</p> : <p class="compare-quiet">{words.differedWhy}</p>}
-        <ul class="compare-rows">
+        <ul class="sides-rows">
           {choices.map(({ name, kinds }) => (
             <Row
               key={name}
@@ -72,7 +61,7 @@ export function Differed({ choices, inputs, results }: Differences) {
       <section class="compare-part">
         <h2>{words.came}</h2>
         {results.length === 0 && <p>{words.cameSame}</p>}
-        <ul class="compare-rows">
+        <ul class="sides-rows">
           <Figures some={results} nameOf={(name) => words.results[name]} />
         </ul>
       </section>

@@ -4,7 +4,8 @@ import type { Run } from "../../../core/run/run.ts";
 import { startPlanned } from "../../ahead/begin.ts";
 import { MomentFields, useMoment } from "../../ahead/moment.tsx";
 import { dayOf, jobName, prep, startWords, waiting, whenIs } from "../../ahead/prep.ts";
-import { dropPlanned, perform, tell } from "../../commands.ts";
+import { dropPlanned, tell } from "../../commands.ts";
+import { noted } from "../../noted.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
@@ -72,13 +73,10 @@ function SetReady({ run, onDone }: { readonly run: Run; readonly onDone: () => v
   const [fault, setFault] = useState<string>();
   const save = async () => {
     if (moment.at === undefined) return;
-    const set = await perform(run.id, { type: "set-ready", by: moment.at });
-    if (!set.ok) {
-      setFault(sentence(set));
-      return;
-    }
-    tell(words.readySet(whenIs(moment.at)), { runId: run.id, act: set.value });
-    onDone();
+    const order = { type: "set-ready", by: moment.at } as const;
+    const why = await noted(run.id, order, words.readySet(whenIs(moment.at)));
+    if (why === undefined) onDone();
+    else setFault(why);
   };
   return (
     <>

@@ -1,8 +1,8 @@
 import { allergensThrough, cautionsOf } from "../../../core/spec/declared.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
+import { shelf } from "../../house.ts";
 import { specBook } from "../../pantry.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { shelf } from "./house.ts";
 import { Section } from "./section.tsx";
 
 const words = sayLater.plan.care;

@@ -1,8 +1,9 @@
 import type { BatchSize, Spec, TopUpRule } from "../../../core/spec/spec.ts";
 import type { Changes } from "../../../core/spec/what-if.ts";
+import { shelf } from "../../house.ts";
 import { abv, decimals, percent, typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { bound, shelf, show } from "./house.ts";
+import { bound, show } from "./house.ts";
 
 const words = sayLater.plan.whatIf;
 

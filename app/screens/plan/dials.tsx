@@ -7,12 +7,13 @@ import {
   heldBackTogether,
   withChanges,
 } from "../../../core/spec/what-if.ts";
+import { house, shelf } from "../../house.ts";
 import { SelectField } from "../../parts/select-field.tsx";
 import { abv, percent } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { ratioText } from "./changes-text.ts";
 import { Dial } from "./dial.tsx";
-import { house, shelf, show } from "./house.ts";
+import { show } from "./house.ts";
 
 export interface DialsProps {
   /** As it stands. */

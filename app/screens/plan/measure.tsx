@@ -9,6 +9,7 @@ import type { RoundingChange } from "../../../core/spec/rounded-plan.ts";
 import { yieldFigure } from "../../../core/spec/stages.ts";
 import { batchName } from "../../ahead/batch-name.ts";
 import { saveSettings } from "../../commands.ts";
+import { tools } from "../../house.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
@@ -16,7 +17,7 @@ import { signed } from "../../words/change-text.ts";
 import { typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { ratioText } from "./changes-text.ts";
-import { bound, type Made, show, tools } from "./house.ts";
+import { bound, type Made, show } from "./house.ts";
 import { Section } from "./section.tsx";
 
 const words = sayLater.plan.measure;

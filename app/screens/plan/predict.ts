@@ -9,7 +9,7 @@ import { curdlingOf } from "../../../core/spec/plan-curdle.ts";
 import { servesFigure, topUpFigure } from "../../../core/spec/plan-figures.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
 import { milkFigure, type Stage, stagesOf, yieldFigure } from "../../../core/spec/stages.ts";
-import { house, shelf } from "./house.ts";
+import { house, shelf } from "../../house.ts";
 
 /** Numbers of the whole batch that are set side by side. */
 export const WHOLE = ["milk", "yield", "topUp", "bottled", "serves", "cost"] as const;

@@ -11,6 +11,7 @@ import { dayOf, limitsUntil, minute, seen, waiting } from "../../ahead/prep.ts";
 import { shortSentence } from "../../ahead/short-sentence.ts";
 import { savePlanned, tell } from "../../commands.ts";
 import { freshId } from "../../desk.ts";
+import { house, shelf } from "../../house.ts";
 import { specBook } from "../../pantry.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
@@ -22,7 +23,7 @@ import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
-import { house, shelf, show } from "./house.ts";
+import { show } from "./house.ts";
 import { Section } from "./section.tsx";
 
 interface ReadyProps {

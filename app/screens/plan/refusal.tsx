@@ -2,10 +2,10 @@ import type { Refused } from "../../../core/quantity/result.ts";
 import type { PlanRefusal } from "../../../core/spec/plan-batch.ts";
 import type { BatchSize, Spec, TopUpRule } from "../../../core/spec/spec.ts";
 import { nearestTopUp } from "../../../core/spec/what-if.ts";
+import { house, shelf } from "../../house.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { abv } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
-import { house, shelf } from "./house.ts";
 
 export interface RefusalProps {
   readonly title: string;

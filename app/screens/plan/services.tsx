@@ -1,15 +1,16 @@
 import { useMemo, useState } from "preact/hooks";
 import { type Served, type Service, serveAs } from "../../../core/logbook/compare/services.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
+import { house, shelf } from "../../house.ts";
 import { LETTERS } from "../../parts/chart-mark.tsx";
 import { DrinkBalance } from "../../parts/drink-balance.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
+import { Lettered, SideRow } from "../../parts/sides.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
 import { settings, specs } from "../../state.ts";
 import { decimals, percent, volume } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
-import { house, shelf } from "./house.ts";
 import "./services.css";
 
 const METHODS = ["stirred", "shaken", "over-ice", "blended"] as const;
@@ -46,27 +47,10 @@ function Glass({ served, spec }: { readonly served: readonly Served[]; readonly 
   return (
     <section class="services-part">
       <h2>{words.glass}</h2>
-      <ul class="services-sides">
-        {served.map(({ service }, at) => (
-          <li key={keyOf(service)} class="services-side">
-            <span class="services-letter">{LETTERS[at]}</span>
-            <span>{nameOf(service, spec)}</span>
-          </li>
-        ))}
-      </ul>
-      <ul class="services-rows">
+      <Lettered sides={served.map(({ service }) => nameOf(service, spec))} />
+      <ul class="sides-rows">
         {rows.map(([name, text]) => (
-          <li key={name} class="services-row">
-            <h3>{name}</h3>
-            <dl class="services-values">
-              {served.map((one, at) => (
-                <div key={keyOf(one.service)}>
-                  <dt>{LETTERS[at]}</dt>
-                  <dd>{text(one)}</dd>
-                </div>
-              ))}
-            </dl>
-          </li>
+          <SideRow key={name} name={name} texts={served.map(text)} />
         ))}
       </ul>
       <p class="services-quiet">{words.limits}</p>

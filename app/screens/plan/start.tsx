@@ -3,11 +3,11 @@ import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { begin } from "../../ahead/begin.ts";
 import { freshId } from "../../desk.ts";
+import { tools } from "../../house.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { ownProcedures } from "../../state.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { tools } from "./house.ts";
 
 export interface StartProps {
   /** What is poured: rounded where the house rounds. It is frozen into the run. */

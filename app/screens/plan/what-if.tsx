@@ -4,6 +4,7 @@ import type { PlanRefusal } from "../../../core/spec/plan-batch.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
 import { type Changes, realChanges, withChanges } from "../../../core/spec/what-if.ts";
 import { saveSpecs, tell } from "../../commands.ts";
+import { house, shelf } from "../../house.ts";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { decimals } from "../../words/format.ts";
 import { inOneLine } from "../../words/joined.ts";
@@ -19,7 +20,6 @@ import {
   TopUpChoice,
   TopUpDial,
 } from "./dials.tsx";
-import { house, shelf } from "./house.ts";
 import { deskOf, setDesk, setTrial, trialOf } from "./kept.ts";
 import { predict } from "./predict.ts";
 import { Refusal } from "./refusal.tsx";

@@ -1,6 +1,7 @@
 import type { Command } from "../../../core/run/command.ts";
-import { perform, tell } from "../../commands.ts";
-import { sayLater, sentence } from "../../words/say-later.ts";
+import { tell } from "../../commands.ts";
+import { noted } from "../../noted.ts";
+import { sayLater } from "../../words/say-later.ts";
 
 /**
  * Carries out an order and offers to take it back.
@@ -13,12 +14,7 @@ export async function act(
   command: Command,
   done: string,
 ): Promise<string | undefined> {
-  const result = await perform(runId, command);
-  if (!result.ok) {
-    const why = sentence(result);
-    tell(why);
-    return why;
-  }
-  tell(`${done}. ${sayLater.run.saved}`, { runId, act: result.value });
-  return undefined;
+  const why = await noted(runId, command, `${done}. ${sayLater.run.saved}`);
+  if (why !== undefined) tell(why);
+  return why;
 }

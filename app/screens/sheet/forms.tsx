@@ -2,13 +2,13 @@ import { useState } from "preact/hooks";
 import { useByOf } from "../../../core/label/use-by.ts";
 import type { Command } from "../../../core/run/command.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
-import { perform, tell } from "../../commands.ts";
+import { noted } from "../../noted.ts";
 import { Field } from "../../parts/field.tsx";
 import { SelectField } from "../../parts/select-field.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { typedNumber } from "../../parts/typed-number.ts";
 import { now } from "../../state.ts";
-import { sayLater, sentence } from "../../words/say-later.ts";
+import { sayLater } from "../../words/say-later.ts";
 
 interface FormProps {
   readonly run: Run;
@@ -17,12 +17,7 @@ interface FormProps {
 const words = sayLater.sheet;
 
 /** Stores an order; the sentence when it was refused. */
-async function store(runId: string, command: Command): Promise<string | undefined> {
-  const done = await perform(runId, command);
-  if (!done.ok) return sentence(done);
-  tell(words.noted, { runId, act: done.value });
-  return undefined;
-}
+const store = (runId: string, command: Command) => noted(runId, command, words.noted);
 
 /** Typed figures may carry the true minus sign. */
 const temperatureOf = (text: string): number | undefined => {

@@ -1,16 +1,10 @@
-import {
-  acidPerLitre,
-  type Liquid,
-  strengthOf,
-  sugarPerLitre,
-  sugarToAcid,
-} from "../../liquid/liquid.ts";
 import { accepted, type Result } from "../../quantity/result.ts";
 import type { Cupboard } from "../../spec/batch-amounts.ts";
 import type { HouseRules } from "../../spec/house-rules.ts";
 import type { Plan } from "../../spec/plan.ts";
 import { type PlanRefusal, planBatch } from "../../spec/plan-batch.ts";
 import type { BatchSize, ServeMethod, Spec } from "../../spec/spec.ts";
+import { type Balance, balanceIn } from "../balance.ts";
 
 /** One way to serve a drink. */
 export interface Service {
@@ -22,8 +16,8 @@ export interface Service {
 export interface Served {
   readonly service: Service;
   readonly plan: Plan;
-  readonly bottle: InGlass;
-  readonly glass: InGlass;
+  readonly bottle: Balance;
+  readonly glass: Balance;
   readonly glassMl: number;
   /** degrees C */
   readonly glassAt: number;
@@ -31,24 +25,6 @@ export interface Served {
   readonly water: number;
   /** Share of what is in the glass that is ice. */
   readonly ice: number;
-}
-
-/** v/v, g per litre, sugar per acid by mass. */
-interface InGlass {
-  readonly strength: number;
-  readonly sugar: number;
-  readonly acid: number;
-  readonly ratio?: number;
-}
-
-function inGlass(liquid: Liquid): InGlass {
-  const ratio = sugarToAcid(liquid);
-  return {
-    strength: strengthOf(liquid),
-    sugar: sugarPerLitre(liquid),
-    acid: acidPerLitre(liquid),
-    ...(ratio === null ? {} : { ratio }),
-  };
 }
 
 /** A spec as it would be served in another way; unwashed, all of it goes in at once. */
@@ -82,8 +58,8 @@ export function serveAs(
   return accepted({
     service,
     plan,
-    bottle: inGlass(plan.final),
-    glass: inGlass(plan.served),
+    bottle: balanceIn(plan.final),
+    glass: balanceIn(plan.served),
     glassMl: plan.servedMl,
     glassAt: plan.servedAt,
     water: plan.waterAdded,
