@@ -54,8 +54,12 @@ export const heardBy = (page: Page): Promise<Heard> => page.evaluate("heardAudio
 
 /** Loudness of a stretch, root mean square. */
 export function loudness({ samples, rate, from }: Heard, at: number, forMs: number): number {
-  const first = Math.max(0, Math.round(((at - from) / 1000) * rate));
-  const some = samples.slice(first, first + Math.round((forMs / 1000) * rate));
+  const first = Math.round(((at - from) / 1000) * rate);
+  // Before the first sample nothing was sent: that part of the stretch is silent.
+  const some = samples.slice(
+    Math.max(0, first),
+    Math.max(0, first + Math.round((forMs / 1000) * rate)),
+  );
   if (some.length === 0) return 0;
   return Math.sqrt(some.reduce((sum, one) => sum + one * one, 0) / some.length);
 }
