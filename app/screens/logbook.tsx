@@ -1,4 +1,3 @@
-import { summaryOf } from "../../core/logbook/search.ts";
 import { DemoHistory } from "../demo/history/asked-for.tsx";
 import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
@@ -8,7 +7,7 @@ import { openRuns, recordsRead } from "../state.ts";
 import { percent } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
-import { ended, filtersOpen, found, typed } from "./logbook/asked.ts";
+import { ended, filtersOpen, found, summary, typed } from "./logbook/asked.ts";
 import { Filters, Standing } from "./logbook/filters.tsx";
 import { useSearch } from "./logbook/make-ready.ts";
 import { Rows } from "./logbook/rows.tsx";
@@ -59,7 +58,7 @@ function Find() {
 
 function Summary() {
   const words = sayLater.logbook.find;
-  const { batches, share } = summaryOf(found.value);
+  const { batches, share } = summary.value;
   return (
     <p class="logbook-summary" role="status">
       {words.batches(batches)}

@@ -1,9 +1,11 @@
 import { computed, signal } from "@preact/signals";
 import { readyByOf } from "../../../core/board/schedule/ready-by.ts";
-import { logbookOf } from "../../../core/logbook/logbook.ts";
+import { type EndedBatch, logbookOf } from "../../../core/logbook/logbook.ts";
 import {
   facetsOf,
+  type Summary,
   searchLogbook,
+  summaryOf,
   type Wanted,
   type YieldBand,
 } from "../../../core/logbook/search.ts";
@@ -70,5 +72,31 @@ export const ended = computed(() => logbookOf(records.value));
 /** What they can be told apart by. */
 export const facets = computed(() => facetsOf(ended.value));
 
+/** What was found, and what it comes to. */
+interface Found {
+  readonly rows: readonly EndedBatch[];
+  readonly summary: Summary;
+}
+
+let last: (Found & { readonly of: readonly EndedBatch[]; readonly key: string }) | undefined;
+
+/** What was looked for last is found at once when it is asked for again. */
+function lookFor(of: readonly EndedBatch[], what: Wanted): Found {
+  const key = JSON.stringify(what);
+  if (last?.of !== of || last.key !== key) {
+    const rows = searchLogbook(of, what);
+    last = { of, key, rows, summary: summaryOf(rows) };
+  }
+  return last;
+}
+
+const looked = computed(() => lookFor(ended.value, wanted.value));
 /** Those that are looked for. */
-export const found = computed(() => searchLogbook(ended.value, wanted.value));
+export const found = computed(() => looked.value.rows);
+/** What they come to. */
+export const summary = computed(() => looked.value.summary);
+
+/** Looks for words before they are asked for: what is drawn then need not wait for it. */
+export function lookAhead(text: string): void {
+  lookFor(ended.peek(), { ...wanted.peek(), text });
+}

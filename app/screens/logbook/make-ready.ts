@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { searchTextOf } from "../../../core/logbook/search.ts";
 import { atDesk } from "../../desk.ts";
-import { ask, asked, ended, facets, typed } from "./asked.ts";
+import { ask, asked, ended, facets, lookAhead, typed } from "./asked.ts";
 
 /** So many at a time keep a slow phone free to answer a finger. */
 const AT_ONCE = 150;
@@ -37,6 +37,12 @@ export function useSearch(): void {
   const text = typed.value;
   useEffect(() => {
     if (!ready || text === asked.peek().text) return;
-    return atDesk().clock.after(SETTLES, () => ask({ text }));
+    const { after } = atDesk().clock;
+    let stop = after(SETTLES, () => {
+      // Looking and drawing are apart, so that neither keeps a finger waiting for both.
+      lookAhead(text);
+      stop = after(0, () => ask({ text }));
+    });
+    return () => stop();
   }, [ready, text]);
 }
