@@ -55,7 +55,12 @@ export default defineConfig({
     target: TARGETS,
     // The policy in index.html allows no inline script, and every target knows modulepreload
     // or loads the chunk a moment later.
-    modulePreload: { polyfill: false },
+    // Once the worker has stored them, a link for each file costs a slow phone more than the wait;
+    // the bundler's own few lines stand in a file of theirs, and the first screen's rows need them.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files) => files.filter((file) => /\.css$|-runtime-/.test(file)),
+    },
     assetsInlineLimit: 0,
     reportCompressedSize: false,
     rollupOptions: {

@@ -1,6 +1,8 @@
 // The order of the layers is set by the first stylesheet read.
 import "./style/tokens.css";
 import "./style/base.css";
+// Before anything else is run: the phone opens its storage meanwhile.
+import "./open-early.ts";
 import { effect, signal } from "@preact/signals";
 import { type ComponentType, render } from "preact";
 import { config } from "zod/mini";
@@ -10,6 +12,8 @@ import { App } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import type { Told } from "./desk.ts";
+import { drawn, firstLook } from "./first-look.ts";
+import { openedEarly } from "./open-early.ts";
 import { guardLinks } from "./parts/link-guard.ts";
 import { askForPen, dropPen, pen } from "./pen.ts";
 import { decisions, everyRecord, openDesk, readAgain, readEverything } from "./reading.ts";
@@ -20,6 +24,7 @@ import {
   notice,
   now,
   opening,
+  openRuns,
   settings,
   somethingSaved,
   updateWaiting,
@@ -136,38 +141,46 @@ async function openStorage(clock: Clock): Promise<void> {
   const patience = clock.after(SLOW_TO_OPEN, () => {
     if (opening.value.type === "opening") fail(say.places.slowToOpen);
   });
-  const open = () =>
-    openDatabase({
-      onSuperseded: () => {
-        dropPen();
-        fail(say.places.superseded);
-      },
-      // The next write opens it anew.
-      onLost: () => undefined,
-    });
+  const news = {
+    onSuperseded: () => {
+      dropPen();
+      fail(say.places.superseded);
+    },
+    // The next write opens it anew.
+    onLost: () => undefined,
+  };
   const onPart = (done: number, all: number) => {
     opening.value = { type: "working-out", done, all };
   };
   try {
-    const { db, newer } = await open();
+    const { db, newer } = await openedEarly(news);
     if (newer) pen.value = "newer";
     else await askForPen(readEverything);
-    const device = newer ? "reader" : await deviceId(db, newId);
+    const nameOf = async () => (newer ? "reader" : await deviceId(db, newId));
     const channel = new BroadcastChannel(CHANNEL);
     followOthers(channel);
     const announce = (told: Told) => channel.postMessage(told);
-    const reopen = async () => (await open()).db;
-    await openDesk({ db, reopen, clock, device, newId, announce }, onPart);
+    const reopen = async () => (await openDatabase(news)).db;
+    await openDesk({ db, reopen, clock, newId, announce }, nameOf, onPart);
     opening.value = { type: "ready" };
-    // Fetched before they are wanted; a failure shows when they are.
-    Promise.all([decisions(), import("./commands.ts")]).catch(() => undefined);
-    // Read behind the first screen's back: whoever needs them asks again.
-    everyRecord().catch(() => undefined);
   } catch (error) {
     fail(whyNot(error));
   } finally {
     patience();
   }
+}
+
+/** Waits until the first screen is seen; one with batches on it needs their rows. */
+async function standing(clock: Clock): Promise<void> {
+  if (openRuns.value.length > 0) await benchRows().catch(() => undefined);
+  drawn(clock);
+  await firstLook;
+}
+
+/** Fetched and read before it is wanted; a failure shows when it is. */
+async function readAhead(): Promise<void> {
+  if (opening.value.type === "ready") await everyRecord().catch(() => undefined);
+  await Promise.all([decisions(), import("./commands.ts")]).catch(() => undefined);
 }
 
 async function start(clock: Clock): Promise<void> {
@@ -179,10 +192,6 @@ async function start(clock: Clock): Promise<void> {
   guardLinks();
   let bell: Bell | undefined;
   const sheet = signal<ComponentType | undefined>(undefined);
-  void hangBell(clock, (hung, shown) => {
-    bell = hung;
-    sheet.value = shown;
-  });
   const pause = (ms: number) => new Promise<void>((resolve) => void clock.after(ms, resolve));
   // Nothing on the first screen needs the worker: it is fetched once that screen stands.
   const updates = () => import("./update.ts");
@@ -194,9 +203,15 @@ async function start(clock: Clock): Promise<void> {
     const onSound = (kind: AlarmKind) => bell?.sound(kind);
     render(<App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />, root);
   }
-  // Meanwhile: a bench with something on it needs them as soon as it is known.
+  // Fetched while storage opens: a bench with something on it needs them as soon as it is known.
   benchRows().catch(() => undefined);
   await openStorage(clock);
+  await standing(clock);
+  await hangBell(clock, (hung, shown) => {
+    bell = hung;
+    sheet.value = shown;
+  });
+  await readAhead();
   const { watchForUpdate } = await updates();
   await watchForUpdate({
     onWaiting: () => {

@@ -10,9 +10,9 @@ import {
   takeRecords,
 } from "./state.ts";
 import { readBooks } from "./storage/books.ts";
-import type { StoredRecord } from "./storage/database.ts";
+import type { Database, StoredRecord } from "./storage/database.ts";
 import { replayPending } from "./storage/pending.ts";
-import { readRecords, staleRecords } from "./storage/records.ts";
+import { readRecords, type Stale, staleRecords } from "./storage/records.ts";
 import { readOpenRuns, readRun } from "./storage/run-log.ts";
 import { readSettings } from "./storage/settings.ts";
 
@@ -29,23 +29,31 @@ export async function decisions() {
 /** Called with how many of how many batches have been worked out anew. */
 export type OnPart = (done: number, all: number) => void;
 
-/** Works records out anew where the phone says that they are not true; only who writes may. */
-async function mendRecords(onPart?: OnPart): Promise<void> {
-  const { db } = atDesk();
-  const stale = await staleRecords(db);
-  if (stale !== undefined) await (await decisions()).rebuildRecords(db, stale, onPart);
-}
+/** Which records have to be worked out anew; only who writes may. */
+const staleHere = async (db: Database) =>
+  pen.value === "mine" ? await staleRecords(db) : undefined;
 
-/** Reads the books and what is being made: all that the Bench needs. */
-async function readForBench(): Promise<void> {
-  const { db } = atDesk();
+/** The books and what is being made: all that the Bench needs. */
+async function readForBench(db: Database) {
   const [open, books, settings] = await Promise.all([
     readOpenRuns(db),
     readBooks(db),
     readSettings(db),
   ]);
+  return { open, books: { ...books, settings } };
+}
+
+/** Shows what was read, anew where records had to be worked out first: they say what is open. */
+async function takeForBench(
+  db: Database,
+  read: Awaited<ReturnType<typeof readForBench>>,
+  stale: Stale | undefined,
+  onPart?: OnPart,
+): Promise<void> {
+  if (stale !== undefined) await (await decisions()).rebuildRecords(db, stale, onPart);
+  const { open, books } = stale === undefined ? read : await readForBench(db);
   takeLogs(open);
-  takeBooks({ ...books, settings });
+  takeBooks(books);
 }
 
 let reading: Promise<void> | undefined;
@@ -79,21 +87,31 @@ export function everyRecord(): Promise<void> {
 
 /**
  * Hands over what reading and writing work with, and reads what the first screen needs; what was
- * confirmed and not stored yet comes first.
+ * confirmed and not stored yet comes first. All is asked for at once: a slow phone takes as long
+ * for each answer as for all.
+ *
+ * @param opened - what the commands work with
+ * @param nameOf - reads or makes this phone's own id
+ * @param onPart - told how far records are worked out, where they have to be
+ * @throws DOMException when the phone's storage does not answer
  */
-export async function openDesk(opened: Desk, onPart?: OnPart): Promise<void> {
-  layDesk(opened);
-  if (pen.value === "mine") {
-    await replayPending(atDesk().db);
-    await mendRecords(onPart);
-  }
-  await readForBench();
+export async function openDesk(
+  opened: Omit<Desk, "device">,
+  nameOf: (db: Database) => Promise<string>,
+  onPart?: OnPart,
+): Promise<void> {
+  const { db } = opened;
+  if (pen.value === "mine") await replayPending(db);
+  const [device, stale, read] = await Promise.all([nameOf(db), staleHere(db), readForBench(db)]);
+  layDesk({ ...opened, device });
+  await takeForBench(db, read, stale, onPart);
 }
 
 /** Reads everything that is stored again: after an import, or after another window wrote. */
 export async function readEverything(onPart?: OnPart): Promise<void> {
-  if (pen.value === "mine") await mendRecords(onPart);
-  await readForBench();
+  const { db } = atDesk();
+  const [stale, read] = await Promise.all([staleHere(db), readForBench(db)]);
+  await takeForBench(db, read, stale, onPart);
   reading = readRest();
   await reading;
 }

@@ -1,3 +1,4 @@
+import { firstLook } from "../first-look.ts";
 import { later } from "../later.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
@@ -10,10 +11,16 @@ export const benchRows = async () => (await import("./bench/rows.tsx")).BenchRow
 const Rows = later(benchRows);
 
 /** What the hours ahead ask for is worked out once the batches stand there. */
-const Ahead = later(async () => (await import("../ahead/ahead.tsx")).Ahead);
+const Ahead = later(async () => {
+  await firstLook;
+  return (await import("../ahead/ahead.tsx")).Ahead;
+}, true);
 
 /** Comes last: what is there must not move under a finger. */
-const BackupLine = later(async () => (await import("../ahead/backup-line.tsx")).BackupLine, true);
+const BackupLine = later(async () => {
+  await firstLook;
+  return (await import("../ahead/backup-line.tsx")).BackupLine;
+}, true);
 
 /** What is running now, soonest wanted first. */
 export function BenchScreen() {

@@ -78,7 +78,6 @@ export function forgetZone(): void {
   for (const remake of remakes) remake();
 }
 
-const clockFormat = dated({ hour: "2-digit", minute: "2-digit" });
 const dayFormat = dated({
   weekday: "short",
   day: "numeric",
@@ -102,8 +101,6 @@ const dateYearFormat = dated({
 const fileDateFormat = dated({}, "sv-SE");
 const monthDayFormat = dated({ day: "2-digit", month: "2-digit" }, "en-GB");
 
-/** Time of day, 24 hours. */
-export const clockTime = (at: number): string => clockFormat.format(at);
 /** Day of the week and date. */
 export const day = (at: number): string => dayFormat.format(at);
 /** Day of the week alone: "Tue". */
@@ -117,11 +114,24 @@ export const stampTime = (at: number): string => stampFormat.format(at);
 /** "2511" for the 25th of November: the date part of a batch's name. */
 export const dayMonth = (at: number): string => monthDayFormat.format(at).replace(/\D/gu, "");
 
+const two = (value: number): string => String(value).padStart(2, "0");
+
+/**
+ * Time of day, 24 hours, as each of our languages writes it. By hand: the first format that a slow
+ * phone makes takes longer than the whole first screen.
+ */
+export function clockTime(at: number): string {
+  const local = new Date(at);
+  return `${two(local.getHours())}:${two(local.getMinutes())}`;
+}
+
+/** Whether two moments lie on one day of this phone's calendar. */
+const sameDay = (a: number, b: number): boolean =>
+  new Date(a).toDateString() === new Date(b).toDateString();
+
 /** Time of day, with the day when it is not today's. */
 export const dueTime = (at: number, now: number): string =>
-  day(at) === day(now) ? clockTime(at) : `${day(at)} ${clockTime(at)}`;
-
-const two = (value: number): string => String(value).padStart(2, "0");
+  sameDay(at, now) ? clockTime(at) : `${day(at)} ${clockTime(at)}`;
 
 /** "2 d 3 h" */
 const days = (hours: number): string =>
