@@ -38,6 +38,25 @@ export const asksShape = (run: Run): boolean =>
   drippingVisit(run) !== undefined &&
   shapeOf(run) === "unknown";
 
+type Outlook = DripForecast | NoForecast;
+
+// A memo of a pure function: the reading that asks when to look again is drawn with its forecast a
+// moment later, and the Bench's day is planned anew each minute from the same readings.
+const made = new Map<string, Outlook>();
+/** More drips than that at once no cellar has. */
+const KEPT = 16;
+
+function forecastOnce(asked: Parameters<typeof forecastDrip>[0]): Outlook {
+  const key = JSON.stringify(asked);
+  const known = made.get(key);
+  if (known !== undefined) return known;
+  const outlook = forecastDrip(asked);
+  const [oldest] = made.keys();
+  if (made.size >= KEPT && oldest !== undefined) made.delete(oldest);
+  made.set(key, outlook);
+  return outlook;
+}
+
 /**
  * When a slow drip will be through, from the readings of what has come so far.
  *
@@ -53,11 +72,11 @@ export function dripOutlook(
   run: Run,
   more: readonly Collected[] = [],
   visit = drippingVisit(run),
-): DripForecast | NoForecast | undefined {
+): Outlook | undefined {
   const expected = run.plan.yield;
   if (visit === undefined || expected === undefined || !(expected.expected > 0)) return undefined;
   const readings = [...collectedIn(run, visit), ...more];
-  return forecastDrip({
+  return forecastOnce({
     readings: readings.map(({ at, ml }) => ({ atMs: at - visit.startedAt, ml })),
     total: expected,
     shape: shapeOf(run),
@@ -78,7 +97,7 @@ const SOONEST = 5 * 60_000;
  */
 export function nextLookAt(
   visit: Visit,
-  outlook: DripForecast | NoForecast,
+  outlook: Outlook,
   last: number,
 ): number | undefined {
   if (outlook.type === "none" && outlook.why === "no-reading") return undefined;
