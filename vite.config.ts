@@ -68,6 +68,14 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: "first", tags: ["$initial"], priority: 2 },
+            // What most screens use lies in one file: each file asked for costs a slow phone more
+            // than its few hundred bytes.
+            {
+              name: "shared",
+              minShareCount: 5,
+              test: /[/](app|core|node_modules)[/]/,
+              priority: 0,
+            },
             {
               name: "bench",
               test: /screens\/bench\/rows|parts\/(column|status-line)|core\/board\/(bench|column)|words\/(format|how-late|step-title)\.ts/,

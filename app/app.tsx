@@ -1,10 +1,10 @@
 import type { ReadonlySignal } from "@preact/signals";
-import type { ComponentType } from "preact";
+import type { ComponentType, FunctionComponent } from "preact";
 import type { AlarmKind } from "../core/run/alarm.ts";
-import { later } from "./later.tsx";
+import { type Late, later } from "./later.tsx";
 import { Logged } from "./logged.tsx";
 import { routes } from "./routes.ts";
-import { BenchScreen } from "./screens/bench.tsx";
+import { BenchScreen, benchRows } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
 import { address, opening } from "./state.ts";
 import type { UpdateOutcome } from "./update.ts";
@@ -74,34 +74,6 @@ function routeOf(hash: string): Route {
   }
 }
 
-/** The place whose word is lit in the bar for each screen. */
-const PLACE_OF: Readonly<Record<string, keyof typeof TABS>> = {
-  "": "bench",
-  bench: "bench",
-  run: "bench",
-  vessel: "bench",
-  dim: "bench",
-  days: "bench",
-  hand: "bench",
-  specs: "specs",
-  spec: "specs",
-  plan: "specs",
-  procedures: "specs",
-  procedure: "specs",
-  cupboard: "specs",
-  ingredient: "specs",
-  sums: "specs",
-  shelf: "shelf",
-  label: "shelf",
-  logbook: "logbook",
-  batch: "logbook",
-  sheet: "logbook",
-  compare: "logbook",
-  services: "specs",
-  learnt: "logbook",
-  kit: "kit",
-};
-
 const TABS = {
   bench: routes.bench,
   specs: routes.specs,
@@ -112,70 +84,73 @@ const TABS = {
 
 const PLACES = ["bench", "specs", "shelf", "logbook", "kit"] as const;
 
-/** A screen of one batch, drawn once the batch's log has been read. */
-const logged = (Shown: ComponentType<{ readonly id: string }>, id: string, runId = id) => (
-  <Logged key={id} runId={runId}>
-    <Shown id={id} />
-  </Logged>
-);
+/** What stands at an address. */
+interface Standing {
+  /** The place whose word is lit in the bar. */
+  readonly lit: keyof typeof TABS;
+  readonly Screen: FunctionComponent<AppProps & { readonly id: string }>;
+  /** Fetches what the screen is drawn with. */
+  readonly fetch: () => Promise<unknown>;
+  /** The batch whose log must have been read first, from the address. */
+  readonly batch?: (id: string) => string;
+}
+
+const standing = (
+  lit: keyof typeof TABS,
+  Screen: Late<AppProps & { readonly id: string }>,
+  batch?: (id: string) => string,
+): Standing => ({ lit, Screen, fetch: Screen.fetch, ...(batch && { batch }) });
+
+const itself = (id: string): string => id;
+const bench: Standing = { lit: "bench", Screen: BenchScreen, fetch: benchRows };
+
+const SCREENS: Readonly<Record<string, Standing>> = {
+  "": bench,
+  bench,
+  run: standing("bench", RunScreen, itself),
+  vessel: standing("bench", VesselScreen, itself),
+  dim: standing("bench", DimScreen),
+  days: standing("bench", DaysScreen),
+  hand: standing("bench", HandScreen, (id) => id.replace(/^run~/u, "")),
+  specs: standing("specs", SpecsScreen),
+  spec: standing("specs", SpecScreen),
+  plan: standing("specs", PlanScreen),
+  procedures: standing("specs", ProceduresScreen),
+  procedure: standing("specs", ProcedureScreen),
+  cupboard: standing("specs", CupboardScreen),
+  ingredient: standing("specs", IngredientScreen),
+  sums: standing("specs", SumsScreen),
+  services: standing("specs", ServicesScreen),
+  shelf: standing("shelf", ShelfScreen),
+  label: standing("shelf", LabelScreen, itself),
+  logbook: standing("logbook", LogbookScreen),
+  batch: standing("logbook", BatchScreen, itself),
+  sheet: standing("logbook", SheetScreen, itself),
+  compare: standing("logbook", CompareScreen),
+  learnt: standing("logbook", LearntScreen),
+  kit: standing("kit", KitScreen),
+};
+
+/** Fetches what the screen at an address is drawn with, before it can be shown. */
+export async function fetchScreen(hash: string): Promise<void> {
+  await SCREENS[routeOf(hash).place]?.fetch();
+}
 
 function Screen({ route, app }: { readonly route: Route; readonly app: AppProps }) {
-  const { place, id } = route;
-  switch (place) {
-    case "":
-    case "bench":
-      return <BenchScreen />;
-    case "run":
-      return logged(RunScreen, id);
-    case "days":
-      return <DaysScreen />;
-    case "hand":
-      return logged(HandScreen, id, id.replace(/^run~/u, ""));
-    case "specs":
-      return <SpecsScreen />;
-    case "spec":
-      return <SpecScreen key={id} id={id} />;
-    case "plan":
-      return <PlanScreen key={id} id={id} />;
-    case "procedures":
-      return <ProceduresScreen />;
-    case "procedure":
-      return <ProcedureScreen key={id} id={id} />;
-    case "cupboard":
-      return <CupboardScreen />;
-    case "ingredient":
-      return <IngredientScreen key={id} id={id} />;
-    case "sums":
-      return <SumsScreen key={id} id={id} />;
-    case "shelf":
-      return <ShelfScreen />;
-    case "label":
-      return logged(LabelScreen, id);
-    case "vessel":
-      return logged(VesselScreen, id);
-    case "dim":
-      return <DimScreen key={id} id={id} />;
-    case "logbook":
-      return <LogbookScreen />;
-    case "compare":
-      return <CompareScreen key={id} id={id} />;
-    case "services":
-      return <ServicesScreen key={id} id={id} />;
-    case "learnt":
-      return <LearntScreen key={id} id={id} />;
-    case "sheet":
-      return logged(SheetScreen, id);
-    case "batch":
-      return logged(BatchScreen, id);
-    case "kit":
-      return <KitScreen {...app} />;
-    default:
-      return <p class="app-say">{say.places.lost}</p>;
-  }
+  const { id } = route;
+  const stands = SCREENS[route.place];
+  if (stands === undefined) return <p class="app-say">{say.places.lost}</p>;
+  const shown = <stands.Screen {...app} key={id} id={id} />;
+  if (stands.batch === undefined) return shown;
+  return (
+    <Logged key={id} runId={stands.batch(id)}>
+      {shown}
+    </Logged>
+  );
 }
 
 function Places({ route }: { readonly route: Route }) {
-  const lit = PLACE_OF[route.place];
+  const lit = SCREENS[route.place]?.lit;
   return (
     <nav class="app-places" aria-label={say.places.nav}>
       {PLACES.map((place) => (

@@ -1,6 +1,9 @@
-import type { ComponentType } from "preact";
+import type { ComponentType, FunctionComponent, RenderableProps } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { say } from "./words/say.ts";
+
+/** What is drawn once it has been fetched; it may be fetched before it is shown. */
+export type Late<Props> = FunctionComponent<Props> & { readonly fetch: () => Promise<unknown> };
 
 /**
  * A screen that is fetched when it is first shown; the worker has stored it long before. One that is
@@ -9,17 +12,17 @@ import { say } from "./words/say.ts";
 export function later<Props>(
   load: () => Promise<ComponentType<Props>>,
   quiet = false,
-): ComponentType<Props> {
+): Late<Props> {
   let loaded: ComponentType<Props> | undefined;
-  return function Later(props) {
-    const [state, setState] = useState<"loading" | "loaded" | "failed">("loading");
+  const fetch = async () => {
+    loaded ??= await load();
+  };
+  function Later(props: RenderableProps<Props>) {
+    const [state, setState] = useState(loaded === undefined ? "loading" : "loaded");
     useEffect(() => {
-      if (loaded !== undefined) return;
-      load().then(
-        (screen) => {
-          loaded = screen;
-          setState("loaded");
-        },
+      if (state === "loaded") return;
+      fetch().then(
+        () => setState("loaded"),
         () => setState("failed"),
       );
     }, []);
@@ -28,5 +31,6 @@ export function later<Props>(
     if (quiet) return null;
     if (state === "failed") return <p class="app-say">{say.places.partMissing}</p>;
     return <p class="app-say">{say.places.loading}</p>;
-  };
+  }
+  return Object.assign(Later, { fetch });
 }

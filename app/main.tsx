@@ -8,7 +8,7 @@ import { type ComponentType, render } from "preact";
 import { config } from "zod/mini";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
-import { App } from "./app.tsx";
+import { App, fetchScreen } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import type { Told } from "./desk.ts";
@@ -203,8 +203,8 @@ async function start(clock: Clock): Promise<void> {
     const onSound = (kind: AlarmKind) => bell?.sound(kind);
     render(<App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />, root);
   }
-  // Fetched while storage opens: a bench with something on it needs them as soon as it is known.
-  benchRows().catch(() => undefined);
+  // Fetched while storage opens; a failure shows when it is drawn.
+  fetchScreen(address.value).catch(() => undefined);
   await openStorage(clock);
   await standing(clock);
   await hangBell(clock, (hung, shown) => {
