@@ -1,5 +1,6 @@
+import * as z from "zod/mini";
 import { copyProcedure } from "../core/method/edit-procedure.ts";
-import type { Procedure } from "../core/method/procedure.ts";
+import { type Procedure, stepSchema } from "../core/method/procedure.ts";
 import { freshId } from "./desk.ts";
 import { draftBook } from "./drafts.ts";
 import { routes } from "./routes.ts";
@@ -13,7 +14,21 @@ export interface ProcedureDraft {
   readonly texts: Readonly<Record<string, string>>;
 }
 
-export const { keptDraft, keepDraft, dropDraft } = draftBook<ProcedureDraft>();
+// Looser than a procedure: one that is being changed need not hang together yet.
+const draftSchema = z.object({
+  procedure: z.object({
+    id: z.string(),
+    name: z.optional(z.string()),
+    perishableFrom: z.optional(z.string()),
+    version: z.number(),
+    steps: z.array(stepSchema),
+  }),
+  texts: z.record(z.string(), z.string()),
+});
+
+export const { keptDraft, keepDraft, dropDraft } = draftBook<ProcedureDraft>("procedure", (kept) =>
+  draftSchema.safeParse(kept),
+);
 
 /** As long as a procedure's name may be. */
 const LONGEST = 80;

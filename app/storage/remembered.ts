@@ -1,20 +1,48 @@
-/** The database is open only a moment after the first paint: the page looks here before. */
-const LANGUAGE = "second-pour-language";
+// What the page must know, or must not lose, where the database is too far away: small things that
+// are read and written at once. A browser that keeps nothing is lived with. Words never change.
+const PREFIX = "second-pour";
 
-/** The language that was chosen last on this phone, or `auto`. */
-export function rememberedLanguage(): string {
+const nameOf = (what: string): string => `${PREFIX}-${what}`;
+
+function read(what: string): string | null {
   try {
-    return globalThis.localStorage.getItem(LANGUAGE) ?? "auto";
+    return globalThis.localStorage.getItem(nameOf(what));
   } catch {
-    return "auto";
+    return null;
   }
 }
 
-/** Keeps the choice for the next first paint; a browser that keeps nothing paints as the phone speaks. */
-export function rememberLanguage(choice: string): void {
+function write(what: string, text: string | undefined): void {
   try {
-    globalThis.localStorage.setItem(LANGUAGE, choice);
+    if (text === undefined) globalThis.localStorage.removeItem(nameOf(what));
+    else globalThis.localStorage.setItem(nameOf(what), text);
   } catch {
-    // The database has it all the same.
+    // No room, or not allowed: the page itself still has it.
   }
 }
+
+/** The language that was chosen last on this phone, or `auto`. The first paint needs it. */
+export const rememberedLanguage = (): string => read("language") ?? "auto";
+
+/** Keeps the choice for the next first paint. */
+export const rememberLanguage = (choice: string): void => write("language", choice);
+
+/** Some values by name, kept together. */
+export interface KeptShelf {
+  /** What lies there, unchecked; nothing where it is damaged. */
+  readonly read: () => object;
+  readonly write: (all: object) => void;
+}
+
+/** A place for values of one kind. */
+export const keptShelf = (what: string): KeptShelf => ({
+  read: () => {
+    try {
+      const all: unknown = JSON.parse(read(what) ?? "{}");
+      return typeof all === "object" && all !== null ? all : {};
+    } catch {
+      return {};
+    }
+  },
+  write: (all) => write(what, Object.keys(all).length === 0 ? undefined : JSON.stringify(all)),
+});

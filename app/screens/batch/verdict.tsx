@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import * as z from "zod/mini";
 import type { Run } from "../../../core/run/run.ts";
 import { REPEATS, type Repeat, type Verdict as Said, VERDICTS } from "../../../core/run/taste.ts";
 import { draftBook } from "../../drafts.ts";
@@ -17,8 +18,14 @@ interface VerdictDraft {
   readonly text: string;
 }
 
+const draftSchema = z.object({
+  verdict: z.nullable(z.enum(VERDICTS)),
+  repeat: z.nullable(z.enum(REPEATS)),
+  text: z.string(),
+});
+
 /** Verdicts that were begun, by batch. */
-const drafts = draftBook<VerdictDraft>();
+const drafts = draftBook<VerdictDraft>("verdict", (kept) => draftSchema.safeParse(kept));
 const LONGEST = 400;
 
 function Form(props: { readonly run: Run; readonly onKept: () => void }) {

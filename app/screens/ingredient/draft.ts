@@ -1,6 +1,7 @@
+import * as z from "zod/mini";
 import { ACID_NAMES, type AcidName } from "../../../core/quantity/acid-name.ts";
-import type { Allergen } from "../../../core/spec/allergen-table.ts";
-import type { Ingredient } from "../../../core/spec/ingredient.ts";
+import { ALLERGENS, type Allergen } from "../../../core/spec/allergen-table.ts";
+import { DAIRY_KINDS, INGREDIENT_KINDS, type Ingredient } from "../../../core/spec/ingredient.ts";
 import { draftBook } from "../../drafts.ts";
 import { typed } from "../../words/format.ts";
 import { asWritten } from "../../words/written.ts";
@@ -116,4 +117,28 @@ export const HAS: Readonly<Record<Kind, Has>> = {
   dry: { ...NONE, sweet: true, acids: true },
 };
 
-export const { keptDraft, keepDraft, dropDraft } = draftBook<IngredientDraft>();
+const text = z.string();
+
+const draftSchema = z.object({
+  name: text,
+  kind: z.enum(INGREDIENT_KINDS),
+  dairy: z.enum(DAIRY_KINDS),
+  strength: text,
+  sweetAs: z.enum(["brix", "g/L"]),
+  sweet: text,
+  acids: z.record(z.enum(ACID_NAMES), text),
+  pH: text,
+  density: text,
+  allergens: z.array(z.enum(ALLERGENS)),
+  cautions: z.array(text),
+  absorbs: text,
+  waterShare: text,
+  madeFrom: text,
+  paid: text,
+  pack: text,
+});
+
+export const { keptDraft, keepDraft, dropDraft } = draftBook<IngredientDraft>(
+  "ingredient",
+  (kept) => draftSchema.safeParse(kept),
+);

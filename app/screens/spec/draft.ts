@@ -1,4 +1,11 @@
-import type { FilterShape, Spec, SpecLine } from "../../../core/spec/spec.ts";
+import * as z from "zod/mini";
+import {
+  FILTER_SHAPES,
+  type FilterShape,
+  SERVE_METHODS,
+  type Spec,
+  type SpecLine,
+} from "../../../core/spec/spec.ts";
 import { draftBook } from "../../drafts.ts";
 import { typed } from "../../words/format.ts";
 import { asWritten, proportion, typedLength } from "../../words/written.ts";
@@ -107,7 +114,36 @@ export function draftOf(spec: Spec): SpecDraft {
   };
 }
 
-export const { keptDraft, keepDraft, dropDraft } = draftBook<SpecDraft>();
+const text = z.string();
+
+const draftSchema = z.object({
+  name: text,
+  lines: z.array(z.object({ id: text, ingredientId: text, amount: text, held: text })),
+  adding: text,
+  awaiting: text,
+  washed: z.boolean(),
+  dairyId: text,
+  ratio: text,
+  order: z.enum(["punch-into-milk", "milk-into-punch"]),
+  filters: text,
+  filterShape: z.enum(FILTER_SHAPES),
+  procedureId: text,
+  times: z.record(text, text),
+  rule: z.enum(["proportion", "strength", "fixed"]),
+  target: text,
+  pour: text,
+  method: z.enum(SERVE_METHODS),
+  dilution: text,
+  price: text,
+  glass: text,
+  garnish: text,
+  keepDays: text,
+  notes: text,
+});
+
+export const { keptDraft, keepDraft, dropDraft } = draftBook<SpecDraft>("spec", (kept) =>
+  draftSchema.safeParse(kept),
+);
 
 /** Whether two forms hold the same; an errand to the cupboard changes nothing. */
 export const sameDraft = (a: SpecDraft, b: SpecDraft): boolean =>

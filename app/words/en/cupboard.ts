@@ -145,7 +145,7 @@ export const ingredient = {
   generic: "Typical figures. Saving keeps your own copy.",
   own: "Your figures",
   notYet: "Not saved yet",
-  changed: "Changes not saved. They are kept while the app is open.",
+  changed: "Changes not saved. They stay in this form until they are.",
   forget: "Drop my changes",
   remove: "Take it out of the cupboard",
   removeDetail: "Batches made with it keep their own copy.",

@@ -154,8 +154,8 @@ export const procedure = {
   },
   save: "Save",
   saved: (version: string) => `Saved, version ${version}.`,
-  changed: "Changed, not saved yet. It stays in this form while the app is open.",
-  notYet: "Not saved yet. It stays in this form while the app is open.",
+  changed: "Changed, not saved yet. It stays in this form until it is.",
+  notYet: "Not saved yet. It stays in this form until it is.",
   faultCount: (count: number) =>
     count === 1 ? "One thing is missing: see above." : `${count} things are missing: see above.`,
   more: "More",

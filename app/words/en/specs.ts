@@ -183,7 +183,7 @@ export const spec = {
   save: "Save",
   saved: (version: string) => `Saved, version ${version}`,
   notYet: "Not saved yet",
-  changed: "Changes not saved. They are kept while the app is open.",
+  changed: "Changes not saved. They stay in this form until they are.",
   faults: (count: number) =>
     `Not saved. ${plural(count, "field needs", "fields need")} another look.`,
   more: "More",

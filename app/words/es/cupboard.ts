@@ -142,7 +142,7 @@ export const ingredient: Spoken<typeof english.ingredient> = {
   generic: "Cifras habituales. Al guardar queda tu propia copia.",
   own: "Tus cifras",
   notYet: "Aún sin guardar",
-  changed: "Cambios sin guardar. Se conservan mientras la aplicación esté abierta.",
+  changed: "Cambios sin guardar. Siguen en este formulario hasta que los guardes.",
   forget: "Descartar mis cambios",
   remove: "Sacarlo de la despensa",
   removeDetail: "Los lotes hechos con él conservan su copia.",

@@ -154,9 +154,8 @@ export const procedure: Spoken<typeof english.procedure> = {
   },
   save: "Guardar",
   saved: (version) => `Guardado, versión ${version}.`,
-  changed:
-    "Cambiado, aún sin guardar. Sigue en este formulario mientras la aplicación esté abierta.",
-  notYet: "Aún sin guardar. Sigue en este formulario mientras la aplicación esté abierta.",
+  changed: "Cambiado, aún sin guardar. Sigue en este formulario hasta que lo guardes.",
+  notYet: "Aún sin guardar. Sigue en este formulario hasta que lo guardes.",
   faultCount: (count) =>
     count === 1 ? "Falta una cosa: mira arriba." : `Faltan ${count} cosas: mira arriba.`,
   more: "Más",

@@ -180,7 +180,7 @@ export const spec: Spoken<typeof english.spec> = {
   save: "Guardar",
   saved: (version) => `Guardado, versión ${version}`,
   notYet: "Aún sin guardar",
-  changed: "Cambios sin guardar. Se conservan mientras la aplicación esté abierta.",
+  changed: "Cambios sin guardar. Siguen en este formulario hasta que los guardes.",
   faults: (count) =>
     `Sin guardar. ${count === 1 ? "Hay que mirar otra vez 1 campo" : `Hay que mirar otra vez ${count} campos`}.`,
   more: "Más",

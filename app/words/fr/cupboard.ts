@@ -145,7 +145,7 @@ export const ingredient: Spoken<typeof english.ingredient> = {
   generic: "Chiffres usuels. Enregistrer en garde une copie à vous.",
   own: "Vos chiffres",
   notYet: "Pas encore enregistré",
-  changed: "Modifications non enregistrées. Gardées tant que l’application est ouverte.",
+  changed: "Modifications non enregistrées. Elles restent dans ce formulaire d’ici là.",
   forget: "Abandonner mes modifications",
   remove: "L’ôter du placard",
   removeDetail: "Les lots faits avec gardent leur propre copie.",

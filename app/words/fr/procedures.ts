@@ -155,9 +155,8 @@ export const procedure: Spoken<typeof english.procedure> = {
   },
   save: "Enregistrer",
   saved: (version) => `Enregistré, version ${version}.`,
-  changed:
-    "Modifié, pas encore enregistré. Reste dans ce formulaire tant que l’application est ouverte.",
-  notYet: "Pas encore enregistré. Reste dans ce formulaire tant que l’application est ouverte.",
+  changed: "Modifié, pas encore enregistré. Reste dans ce formulaire d’ici là.",
+  notYet: "Pas encore enregistré. Reste dans ce formulaire d’ici là.",
   faultCount: (count) =>
     count < 2 ? "Une chose manque : voir plus haut." : `${count} choses manquent : voir plus haut.`,
   more: "Plus",

@@ -180,7 +180,7 @@ export const spec: Spoken<typeof english.spec> = {
   save: "Enregistrer",
   saved: (version) => `Enregistré, version ${version}`,
   notYet: "Pas encore enregistré",
-  changed: "Modifications non enregistrées. Gardées tant que l’application est ouverte.",
+  changed: "Modifications non enregistrées. Elles restent dans ce formulaire d’ici là.",
   faults: (count) =>
     `Non enregistré. ${counted(count, "champ est à revoir", "champs sont à revoir")}.`,
   more: "Plus",
