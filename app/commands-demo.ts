@@ -1,9 +1,10 @@
 import { type Result, refused } from "../core/quantity/result.ts";
 import { inventedHistory } from "./demo/history/invented.ts";
 import { atDesk, type StoreRefusal, store } from "./desk.ts";
+import { PRACTICE_RUN } from "./practice.ts";
 import { decisions } from "./reading.ts";
 import { forgetRuns, takeRecords } from "./state.ts";
-import { addDemo, removeDemo } from "./storage/demo.ts";
+import { addDemo, DEMO_RUN, removeDemo } from "./storage/demo.ts";
 
 /** Puts the invented history in: only ever because somebody asked for it. */
 export async function putDemoHistory(): Promise<Result<void, StoreRefusal | "part-missing">> {
@@ -20,11 +21,16 @@ export async function putDemoHistory(): Promise<Result<void, StoreRefusal | "par
   return written;
 }
 
-/** Removes the invented history, and nothing else. */
-export async function removeDemoHistory(): Promise<Result<number, StoreRefusal>> {
-  const removed = await store(removeDemo);
+async function removeCalled(name: string): Promise<Result<number, StoreRefusal>> {
+  const removed = await store((db) => removeDemo(db, name));
   if (!removed.ok) return removed;
   forgetRuns(new Set(removed.value));
   atDesk().announce({ stored: "everything" });
   return { ok: true, value: removed.value.length };
 }
+
+/** Removes the invented history, and nothing else. */
+export const removeDemoHistory = () => removeCalled(DEMO_RUN);
+
+/** Removes whatever was made in practice, and nothing else. */
+export const removePractice = () => removeCalled(PRACTICE_RUN);

@@ -11,7 +11,7 @@ import type { AlarmStatus } from "./alarm/status.ts";
 import { App, fetchScreen } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
-import type { Told } from "./desk.ts";
+import { atDesk, type Told } from "./desk.ts";
 import { drawn, firstLook } from "./first-look.ts";
 import { openedEarly } from "./open-early.ts";
 import { guardLinks } from "./parts/link-guard.ts";
@@ -177,10 +177,16 @@ async function standing(clock: Clock): Promise<void> {
   await firstLook;
 }
 
+/** A practice that is over does not stay. */
+async function tidyUp(): Promise<void> {
+  if (opening.value.type !== "ready" || pen.value !== "mine") return;
+  await (await import("./storage/demo.ts")).removeEndedPractice(atDesk().db);
+}
+
 /** Fetched and read before it is wanted; a failure shows when it is. */
 async function readAhead(): Promise<void> {
   if (opening.value.type === "ready") await everyRecord().catch(() => undefined);
-  await Promise.all([decisions(), import("./commands.ts")]).catch(() => undefined);
+  await Promise.all([decisions(), import("./commands.ts"), tidyUp()]).catch(() => undefined);
 }
 
 async function start(clock: Clock): Promise<void> {

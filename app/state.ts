@@ -10,6 +10,7 @@ import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
 import type { Ringing } from "./alarm/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
+import { isPractice } from "./practice.ts";
 import type { Books } from "./storage/books.ts";
 import type { StoredRecord } from "./storage/database.ts";
 import type { ReadLog } from "./storage/run-log.ts";
@@ -114,11 +115,12 @@ export const unreadIn = (runId: string): number => unreadLogs.get(runId) ?? 0;
 export function takeRecords(some: readonly StoredRecord[]): void {
   if (some.length === 0) return;
   const next = new Map(recordsById.value);
-  for (const one of some) next.set(one.id, one);
+  // Practice is no batch: no list, no shelf and no lesson hears of it.
+  for (const one of some) if (!isPractice(one.id)) next.set(one.id, one);
   recordsById.value = next;
 }
 
-/** Lets go of runs that are no longer stored: those of the invented history that was removed. */
+/** Lets go of runs that are no longer stored: the invented history or a practice was removed. */
 export function forgetRuns(gone: ReadonlySet<string>): void {
   atOnce(() => {
     recordsById.value = new Map([...recordsById.value].filter(([id]) => !gone.has(id)));

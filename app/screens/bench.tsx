@@ -16,6 +16,12 @@ const Ahead = later(async () => {
   return (await import("../ahead/ahead.tsx")).Ahead;
 }, true);
 
+/** On a phone on which nothing was made yet. */
+const FirstStart = later(async () => {
+  await firstLook;
+  return (await import("./bench/first-start.tsx")).FirstStart;
+}, true);
+
 /** Comes last: what is there must not move under a finger. */
 const BackupLine = later(async () => {
   await firstLook;
@@ -38,6 +44,7 @@ export function BenchScreen() {
       <LinkButton href={routes.specs} tone={none ? "main" : "plain"}>
         {none ? say.bench.toSpecs : say.bench.start}
       </LinkButton>
+      {none && <FirstStart />}
       <BackupLine />
     </main>
   );

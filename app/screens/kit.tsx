@@ -1,5 +1,6 @@
 import type { NotifyState } from "../alarm/notify.ts";
 import { DemoHistory } from "../demo/history/asked-for.tsx";
+import { Practise } from "../demo/practice/asked-for.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
 import type { UpdateOutcome } from "../update.ts";
@@ -68,6 +69,7 @@ export function KitScreen(props: KitProps) {
         <p>{words.demo.why}</p>
         <LinkButton href={routes.specs}>{words.demo.link}</LinkButton>
         <DemoHistory />
+        <Practise />
       </section>
     </main>
   );

@@ -13,9 +13,11 @@ import {
   stepOfVisit,
   type Visit,
 } from "../../core/run/run.ts";
+import { later } from "../later.tsx";
 import { Column } from "../parts/column.tsx";
 import { usePageKeys } from "../parts/page-keys.ts";
 import { StatusLine } from "../parts/status-line.tsx";
+import { isPractice } from "../practice.ts";
 import { routes } from "../routes.ts";
 import { WhichYield } from "../settle/which-yield.tsx";
 import { alarmStatus, now, runOf } from "../state.ts";
@@ -41,6 +43,12 @@ import "./run.css";
 import { stepTitle } from "../words/step-title.ts";
 
 const MINUTE = 60_000;
+
+const PracticeMark = later(
+  async () => (await import("../demo/practice/in-run.tsx")).PracticeMark,
+  true,
+);
+const PracticeOver = later(async () => (await import("../demo/practice/in-run.tsx")).PracticeOver);
 
 interface WorkProps {
   readonly run: Run;
@@ -146,6 +154,21 @@ function Doing({ run, visit }: WorkProps) {
   );
 }
 
+/** The step that is open, or what is left to do once the batch has ended. */
+function Here({ run }: { readonly run: Run }) {
+  const visit = openVisit(run);
+  const practice = isPractice(run.id);
+  if (endingOf(run) !== undefined || visit === undefined) {
+    return practice ? <PracticeOver run={run} /> : <Ended run={run} />;
+  }
+  return (
+    <>
+      <Doing key={visit.key} run={run} visit={visit} />
+      {practice && <PracticeMark />}
+    </>
+  );
+}
+
 /** One batch being made: what to do now, and one thing to press when it is done. */
 export function RunScreen({ id }: { readonly id: string }) {
   const [more, setMore] = useState(false);
@@ -185,11 +208,7 @@ export function RunScreen({ id }: { readonly id: string }) {
         </p>
       )}
       <WhichYield run={run} />
-      {ended === undefined && visit !== undefined ? (
-        <Doing key={visit.key} run={run} visit={visit} />
-      ) : (
-        <Ended run={run} />
-      )}
+      <Here run={run} />
     </main>
   );
 }

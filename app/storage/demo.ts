@@ -1,4 +1,5 @@
 import type { RunEvent } from "../../core/run/event.ts";
+import { PRACTICE_RUN } from "../practice.ts";
 import type { Database, StoredRecord } from "./database.ts";
 
 /** Runs of the invented history, and no others, are called so. */
@@ -10,7 +11,7 @@ export interface DemoLog {
   readonly record: StoredRecord;
 }
 
-const theirs = (): IDBKeyRange => IDBKeyRange.bound(DEMO_RUN, `${DEMO_RUN}\uffff`);
+const calledSo = (prefix: string): IDBKeyRange => IDBKeyRange.bound(prefix, `${prefix}\uffff`);
 
 /**
  * Stores the invented history in one transaction. A batch of it that is there already stays as it is.
@@ -29,23 +30,31 @@ export async function addDemo(db: Database, logs: readonly DemoLog[]): Promise<v
 }
 
 /**
- * Removes the invented history: its logs, records and pictures, in one transaction, and nothing else.
- * Nowhere else is an event ever deleted.
+ * Removes the invented history, or a practice: logs, records and pictures, in one transaction, and
+ * nothing else. Nowhere else is an event ever deleted.
  *
+ * @param prefix - how the runs' ids begin
  * @returns the runs that are gone
  * @throws DOMException when the phone could not: then nothing was removed
  */
-export async function removeDemo(db: Database): Promise<readonly string[]> {
+export async function removeDemo(db: Database, prefix = DEMO_RUN): Promise<readonly string[]> {
   const tx = db.transaction(["events", "records", "photos"], "readwrite", { durability: "strict" });
+  const theirs = calledSo(prefix);
   const gone = new Set<string>();
   for (const name of ["events", "photos"] as const) {
     const store = tx.objectStore(name);
-    for (const one of await store.index("runId").getAll(theirs())) {
+    for (const one of await store.index("runId").getAll(theirs)) {
       gone.add(one.runId);
       await store.delete(one.id);
     }
   }
-  await tx.objectStore("records").delete(theirs());
+  await tx.objectStore("records").delete(theirs);
   await tx.done;
   return [...gone];
+}
+
+/** Removes every practice that is over: it was kept only for as long as somebody looked at it. */
+export async function removeEndedPractice(db: Database): Promise<void> {
+  const all = await db.getAll("records", calledSo(PRACTICE_RUN));
+  for (const { id, openSince } of all) if (openSince === undefined) await removeDemo(db, id);
 }

@@ -7,6 +7,7 @@ import { cupboard, ingredient } from "./es/cupboard.ts";
 import { days } from "./es/days.ts";
 import { drip } from "./es/drip.ts";
 import { events } from "./es/events.ts";
+import { first } from "./es/first.ts";
 import { dim, handOver, vessel } from "./es/hand-over.ts";
 import { handing } from "./es/handing.ts";
 import { ingredientNames } from "./es/ingredient-names.ts";
@@ -43,6 +44,7 @@ const words: Complete = {
     dim,
     drip,
     events,
+    first,
     handing,
     handOver,
     ingredient,

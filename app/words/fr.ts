@@ -7,6 +7,7 @@ import { cupboard, ingredient } from "./fr/cupboard.ts";
 import { days } from "./fr/days.ts";
 import { drip } from "./fr/drip.ts";
 import { events } from "./fr/events.ts";
+import { first } from "./fr/first.ts";
 import { dim, handOver, vessel } from "./fr/hand-over.ts";
 import { handing } from "./fr/handing.ts";
 import { ingredientNames } from "./fr/ingredient-names.ts";
@@ -43,6 +44,7 @@ const words: Complete = {
     dim,
     drip,
     events,
+    first,
     handing,
     handOver,
     ingredient,

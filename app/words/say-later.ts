@@ -5,6 +5,7 @@ import { cupboard, ingredient } from "./en/cupboard.ts";
 import { days } from "./en/days.ts";
 import { drip } from "./en/drip.ts";
 import { events } from "./en/events.ts";
+import { first } from "./en/first.ts";
 import { dim, handOver, vessel } from "./en/hand-over.ts";
 import { handing } from "./en/handing.ts";
 import { kit } from "./en/kit.ts";
@@ -35,6 +36,7 @@ const later = {
   drip,
   dim,
   events,
+  first,
   handing,
   handOver,
   ingredient,

@@ -95,11 +95,7 @@ const SOONEST = 5 * 60_000;
  * @param last - when it was last read, epoch ms
  * @returns epoch ms, at least five minutes after the last reading; nothing before the first
  */
-export function nextLookAt(
-  visit: Visit,
-  outlook: Outlook,
-  last: number,
-): number | undefined {
+export function nextLookAt(visit: Visit, outlook: Outlook, last: number): number | undefined {
   if (outlook.type === "none" && outlook.why === "no-reading") return undefined;
   const through = outlook.type === "forecast" ? outlook.throughAt.p50 : Number.POSITIVE_INFINITY;
   const at = visit.startedAt + Math.min(outlook.nextReading.atMs, through);

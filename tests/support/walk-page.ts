@@ -81,7 +81,7 @@ export async function startAfresh<Kept extends Bar>(
   const session = await phone.context.newCDPSession(page);
   await session.send("Storage.clearDataForOrigin", {
     origin: server.origin,
-    storageTypes: "indexeddb",
+    storageTypes: "indexeddb,local_storage",
   });
   await session.detach();
   await phone.context.clock.setSystemTime(OPENS);

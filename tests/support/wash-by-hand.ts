@@ -47,7 +47,7 @@ export async function openPlan({ page, hands }: Bar, spec: string): Promise<void
 }
 
 /** Ticks every line of the build as it goes in. */
-async function tickAll({ page, hands }: Bar): Promise<void> {
+export async function tickAll({ page, hands }: Bar): Promise<void> {
   const lines = await page.locator(".run-lines > li").count();
   for (let at = 1; at <= lines; at += 1) {
     const line = page.locator(`.run-lines > li:nth-child(${at}) button`);
@@ -64,7 +64,7 @@ export async function finishPlain({ page, hands }: Bar, step: string): Promise<v
 }
 
 /** Lets the wait on the screen go by to its deadline, and answers it when it rings. */
-async function waitOut(bar: Bar): Promise<void> {
+export async function waitOut(bar: Bar): Promise<void> {
   const runId = new URL(bar.page.url()).hash.replace(/^.*\//u, "");
   const run = foldRun((await storedLog(bar.page)).filter((event) => event.runId === runId));
   const [alarm] = run === undefined ? [] : alarmsOf(run);

@@ -1,0 +1,177 @@
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { routes } from "../../app/routes.ts";
+import { demoSpec, planned, started } from "../support/play-run.ts";
+import { axeFinds, cutOff, faintWords, sticksOut } from "../support/readable.ts";
+import { said } from "../support/said.ts";
+import {
+  goTo,
+  holdOf,
+  OPENS,
+  openBar,
+  putLog,
+  shot,
+  startAfresh,
+  storedLog,
+  tapOf,
+  typeOnPad,
+  untilStep,
+} from "../support/walk-page.ts";
+import { finishPlain, tickAll, waitOut } from "../support/wash-by-hand.ts";
+
+const words = said.first;
+
+let bar: Awaited<ReturnType<typeof openBar>>;
+
+beforeAll(async () => {
+  bar = await openBar({ size: "small" });
+}, 300_000);
+afterAll(() => bar.close());
+afterEach(() => expect(bar.phone.complaints).toEqual([]));
+
+const offer = (page: Page) => page.getByRole("heading", { name: words.title });
+
+async function begin(): Promise<Page> {
+  bar = await startAfresh(bar);
+  await offer(bar.page).waitFor();
+  await bar.hands.tap(tapOf(bar.page, words.practise));
+  await untilStep(bar.page, "build");
+  await bar.page.getByText(words.mark).waitFor();
+  return bar.page;
+}
+
+/** Holds what the app offers as planned, whatever the amount. */
+const asPlanned = (page: Page) =>
+  bar.hands.hold(page.locator(".hold-button").filter({ hasText: said.run.asPlanned("").trim() }));
+
+async function toTheDrip(page: Page): Promise<void> {
+  await tickAll(bar);
+  await finishPlain(bar, "build");
+  await untilStep(page, "milk");
+  await asPlanned(page);
+  await untilStep(page, "pour");
+  await finishPlain(bar, "pour");
+  await untilStep(page, "curdle");
+  await waitOut(bar);
+  await finishPlain(bar, "curdle");
+  await untilStep(page, "wet-filter");
+  await finishPlain(bar, "wet-filter");
+  await untilStep(page, "first-pass");
+  await waitOut(bar);
+  await finishPlain(bar, "first-pass");
+  await untilStep(page, "re-pour");
+  await bar.hands.tap(tapOf(page, said.run.typeAmount));
+  await typeOnPad(bar, "120");
+  await untilStep(page, "check-clear");
+  await waitOut(bar);
+  await bar.hands.hold(holdOf(page, said.run.outcomes.clear));
+  await untilStep(page, "slow-drip");
+}
+
+async function toTheEnd(page: Page): Promise<void> {
+  const { hands } = bar;
+  await waitOut(bar);
+  await hands.tap(tapOf(page, said.run.collected));
+  await typeOnPad(bar, "500");
+  await finishPlain(bar, "slow-drip");
+  await untilStep(page, "yield");
+  await hands.tap(tapOf(page, said.run.typeAmount));
+  await typeOnPad(bar, "640");
+  await untilStep(page, "top-up");
+  await asPlanned(page);
+  await untilStep(page, "bottle");
+  await hands.hold(page.locator(".hold-button").last());
+  await untilStep(page, "label");
+  await finishPlain(bar, "label");
+  await page.getByRole("heading", { name: words.over }).waitFor();
+}
+
+test("a new phone offers a practice: the whole wash by hand, and nothing of it stays", async () => {
+  const page = await begin();
+  await bar.phone.context.setOffline(true);
+  await toTheDrip(page);
+  // Left in the middle and come back to, it is where it was.
+  await page.reload();
+  await untilStep(page, "slow-drip");
+  await toTheEnd(page);
+  await shot(page, "practice-over");
+  // No list hears of it.
+  await goTo(page, routes.shelf);
+  expect(await page.getByText(words.name).count()).toBe(0);
+  await goTo(page, routes.logbook);
+  expect(await page.getByText(words.name).count()).toBe(0);
+  await page.goBack();
+  await page.goBack();
+  await bar.hands.tap(tapOf(page, words.done));
+  await page.getByText(words.gone).waitFor();
+  expect(await storedLog(page)).toEqual([]);
+  await offer(page).waitFor();
+  await bar.phone.context.setOffline(false);
+}, 120_000);
+
+test("left in the middle it can be given up at once; over and forgotten, it goes by itself", async () => {
+  let page = await begin();
+  await bar.hands.tap(tapOf(page, words.leave));
+  await page.getByText(words.gone).waitFor();
+  expect(await storedLog(page)).toEqual([]);
+
+  page = await begin();
+  await toTheDrip(page);
+  await toTheEnd(page);
+  await page.goto(bar.server.url);
+  await offer(page).waitFor();
+  await expect.poll(() => storedLog(page)).toEqual([]);
+}, 120_000);
+
+test("a phone on which something was made is not asked again; Kit still has it", async () => {
+  bar = await startAfresh(bar);
+  await putLog(
+    bar,
+    started("run-1", "PB-1", OPENS, planned(demoSpec("Pear Beacon"))).events,
+    "",
+    OPENS,
+  );
+  await bar.page.locator(".bench-row").waitFor();
+  expect(await offer(bar.page).count()).toBe(0);
+  await goTo(bar.page, routes.kit);
+  await tapOf(bar.page, words.practise).waitFor();
+});
+
+test("the invented history is offered beside it, and ends the offer", async () => {
+  bar = await startAfresh(bar);
+  const { page, hands } = bar;
+  await offer(page).waitFor();
+  await hands.tap(tapOf(page, said.learnt.demo.put));
+  await offer(page).waitFor({ state: "detached" });
+});
+
+test("readable on both phones, in both themes and every language; nothing is cut", async () => {
+  const found: Record<string, string[]> = {};
+  bar = await startAfresh(bar);
+  const { page } = bar;
+  await page.locator(".first-start h2").waitFor();
+  for (const language of ["English", "Español", "Français"]) {
+    await goTo(page, routes.kit);
+    await bar.hands.tap(page.getByRole("radio", { name: language, exact: true }));
+    await goTo(page, routes.bench);
+    await page.locator(".first-start h2").waitFor();
+    for (const [width, height] of [
+      [360, 640],
+      [390, 844],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      for (const colorScheme of ["dark", "light"] as const) {
+        await page.emulateMedia({ colorScheme });
+        await shot(page, `first-start-${language}-${width}-${colorScheme}`);
+        const seen = [
+          ...(await sticksOut(page)),
+          ...(await cutOff(page)),
+          ...(await faintWords(page)),
+          ...(await axeFinds(page)),
+        ];
+        if (seen.length > 0) found[`${language}, ${width}, ${colorScheme}`] = seen;
+      }
+    }
+  }
+  expect(found).toEqual({});
+});
