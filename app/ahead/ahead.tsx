@@ -1,5 +1,9 @@
+import { useState } from "preact/hooks";
+import { HoldButton } from "../parts/hold-button.tsx";
 import { routes } from "../routes.ts";
+import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { startPlanned } from "./begin.ts";
 import { dayOf, jobName, prep, startWords, waiting } from "./prep.ts";
 import { QuietStretch } from "./quiet.tsx";
 import "./ahead.css";
@@ -8,6 +12,24 @@ const words = sayLater.days;
 /** As many as are seen at a glance; the prep list has them all. */
 const MOST = 3;
 
+/** The batch that has to be begun first, begun from here. */
+function StartNext({ id }: { readonly id: string }) {
+  const [fault, setFault] = useState<string>();
+  const one = waiting.value.find((other) => other.id === id);
+  if (one === undefined) return null;
+  return (
+    <>
+      <HoldButton
+        label={words.start(one.plan.spec.name)}
+        hints={say.work.hints}
+        size="secondary"
+        onAct={() => void startPlanned(one).then(setFault)}
+      />
+      {fault !== undefined && <p role="alert">{fault}</p>}
+    </>
+  );
+}
+
 /** Planned batches by when they have to be begun, the soonest first. */
 function NextStarts() {
   const ids = new Set(waiting.value.map(({ id }) => id));
@@ -15,15 +37,19 @@ function NextStarts() {
     .latestStart.filter(({ job }) => ids.has(job))
     .toSorted((a, b) => a.startAt - b.startAt)
     .slice(0, MOST);
-  if (starts.length === 0) return null;
+  const [first] = starts;
+  if (first === undefined) return null;
   return (
-    <ul class="ahead-next">
-      {starts.map(({ job, startAt }) => (
-        <li key={job}>
-          <b>{jobName(job)}</b> {startWords(startAt)}
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul class="ahead-next">
+        {starts.map(({ job, startAt }) => (
+          <li key={job}>
+            <b>{jobName(job)}</b> {startWords(startAt)}
+          </li>
+        ))}
+      </ul>
+      <StartNext key={first.job} id={first.job} />
+    </>
   );
 }
 

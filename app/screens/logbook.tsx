@@ -7,7 +7,7 @@ import { openRuns, recordsRead } from "../state.ts";
 import { percent } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
-import { ended, filtersOpen, found, summary, typed } from "./logbook/asked.ts";
+import { byMerit, ended, filtersOpen, found, rankable, summary, typed } from "./logbook/asked.ts";
 import { Filters, Standing } from "./logbook/filters.tsx";
 import { useSearch } from "./logbook/make-ready.ts";
 import { Rows } from "./logbook/rows.tsx";
@@ -42,14 +42,26 @@ function Find() {
           typed.value = text;
         }}
       />
-      <TapButton
-        pressed={open}
-        onAct={() => {
-          filtersOpen.value = !open;
-        }}
-      >
-        {open ? words.close : words.open}
-      </TapButton>
+      <div class="logbook-acts">
+        {rankable.value && (
+          <TapButton
+            pressed={byMerit.value}
+            onAct={() => {
+              byMerit.value = !byMerit.value;
+            }}
+          >
+            {words.bestFirst}
+          </TapButton>
+        )}
+        <TapButton
+          pressed={open}
+          onAct={() => {
+            filtersOpen.value = !open;
+          }}
+        >
+          {open ? words.close : words.open}
+        </TapButton>
+      </div>
       {open && <Filters />}
       <Standing />
     </>
@@ -67,7 +79,7 @@ function Summary() {
   );
 }
 
-/** Batches that ended, the latest first: those that are looked for, or all. */
+/** Batches that ended, the latest or the best first: those that are looked for, or all. */
 export function LogbookScreen() {
   useSearch();
   const words = sayLater.logbook;
@@ -79,8 +91,8 @@ export function LogbookScreen() {
       {!none && (
         <>
           <p class="logbook-ways">
-            <LinkButton href={routes.learnt}>{sayLater.learnt.title}</LinkButton>
-            <LinkButton href={routes.compare([])}>{sayLater.compare.pick.title}</LinkButton>
+            <LinkButton href={routes.learnt}>{words.toLearnt}</LinkButton>
+            <LinkButton href={routes.compare([])}>{words.toCompare}</LinkButton>
           </p>
           <Find />
           <Summary />

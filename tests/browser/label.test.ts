@@ -159,6 +159,8 @@ test.each(PAPERS.map(({ id }) => id))(
     expect(codesIn(png)).toEqual(code);
 
     // What is seen on the screen, and what the print view shows, is the same label.
+    // On a short screen its foot lies under what is pinned there, until it is scrolled up.
+    await page.setViewportSize({ ...SIZES.small, height: 1400 });
     await page.locator(".label-card").screenshot({ path: join(folder, `${id}-screen.png`) });
     expect(codesIn(join(folder, `${id}-screen.png`))).toEqual(code);
     // A phone's screen is narrower than a sheet: it would be shown in small.

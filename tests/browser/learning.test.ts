@@ -87,7 +87,7 @@ test("two batches beside each other: what differed most comes first, and the dri
   const { page, hands } = bar;
   if (best === undefined || failed === undefined) throw new RangeError("both are in the history");
   // Chosen from the list that the Logbook leads to.
-  await hands.tap(page.getByRole("link", { name: said.compare.pick.title, exact: true }));
+  await hands.tap(page.getByRole("link", { name: said.logbook.toCompare, exact: true }));
   for (const one of [best, failed]) {
     await hands.tap(page.locator(".compare-picks button", { hasText: one.batch }));
   }

@@ -48,29 +48,35 @@ export function Acts({ title, file, text, pages }: ActsProps) {
   const then = (doing: Promise<Outcome | undefined>) =>
     void doing.catch((): Outcome => "notDrawn").then(setOutcome);
   return (
-    <section class="label-acts">
-      {first !== undefined && (
-        <>
+    <>
+      <div class="label-print">
+        {first !== undefined && (
           <TapButton
             size="primary"
             onAct={() => setOutcome(printPage() ? undefined : "cannotPrint")}
           >
             {words.print}
           </TapButton>
-          <p class="label-quiet">{words.printNote}</p>
-          <TapButton onAct={() => then(hand(`${file}.pdf`, pdfFile(title, pages)))}>
-            {words.sharePdf}
-          </TapButton>
-          {needsPicture(first) && <p class="label-quiet">{words.asPicture}</p>}
-          <TapButton onAct={() => then(hand(`${file}.png`, pngOf(first)))}>
-            {words.sharePng}
-          </TapButton>
-          <p class="label-quiet">{words.pngNote}</p>
-        </>
-      )}
-      <TapButton onAct={() => then(share(title, text))}>{words.share}</TapButton>
-      {outcome !== undefined && <p role="status">{words[outcome]}</p>}
-      {outcome === "neither" && <pre class="label-text">{text}</pre>}
-    </section>
+        )}
+        {outcome !== undefined && <p role="status">{words[outcome]}</p>}
+      </div>
+      <section class="label-acts">
+        {outcome === "neither" && <pre class="label-text">{text}</pre>}
+        {first !== undefined && (
+          <>
+            <p class="label-quiet">{words.printNote}</p>
+            <TapButton onAct={() => then(hand(`${file}.pdf`, pdfFile(title, pages)))}>
+              {words.sharePdf}
+            </TapButton>
+            {needsPicture(first) && <p class="label-quiet">{words.asPicture}</p>}
+            <TapButton onAct={() => then(hand(`${file}.png`, pngOf(first)))}>
+              {words.sharePng}
+            </TapButton>
+            <p class="label-quiet">{words.pngNote}</p>
+          </>
+        )}
+        <TapButton onAct={() => then(share(title, text))}>{words.share}</TapButton>
+      </section>
+    </>
   );
 }

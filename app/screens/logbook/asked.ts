@@ -1,5 +1,6 @@
 import { computed, signal } from "@preact/signals";
 import { readyByOf } from "../../../core/board/schedule/ready-by.ts";
+import { bestFirst, canBeRanked } from "../../../core/logbook/best-first.ts";
 import { type EndedBatch, logbookOf } from "../../../core/logbook/logbook.ts";
 import {
   facetsOf,
@@ -38,6 +39,9 @@ export const typed = signal("");
 
 /** Whether the filters are open. */
 export const filtersOpen = signal(false);
+
+/** Whether the best batches come first; the latest otherwise. */
+export const byMerit = signal(false);
 
 /** Takes a filter in place of another; `undefined` takes it away. */
 export function ask(change: { readonly [Key in keyof Asked]?: Asked[Key] | undefined }): void {
@@ -91,8 +95,12 @@ function lookFor(of: readonly EndedBatch[], what: Wanted): Found {
 }
 
 const looked = computed(() => lookFor(ended.value, wanted.value));
-/** Those that are looked for. */
-export const found = computed(() => looked.value.rows);
+/** Whether there is anything to tell good batches from poor ones by. */
+export const rankable = computed(() => canBeRanked(ended.value));
+/** Those that are looked for, in the order that is wanted. */
+export const found = computed(() =>
+  byMerit.value && rankable.value ? bestFirst(looked.value.rows) : looked.value.rows,
+);
 /** What they come to. */
 export const summary = computed(() => looked.value.summary);
 

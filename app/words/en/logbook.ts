@@ -11,10 +11,13 @@ export const logbook = {
   expected: (share: string) => `expected ${share}`,
   passes: (count: number) => (count === 1 ? "poured back once" : `poured back ${count} times`),
   noYield: "no yield measured",
+  toLearnt: "What they tell",
+  toCompare: "Compare",
   find: {
     label: "Find a batch",
     hint: "Name, code, ingredient, tag, or a word of its notes.",
     open: "More to look for",
+    bestFirst: "Best first",
     close: "Close the filters",
     filters: "Filters",
     any: "Any",

@@ -16,10 +16,13 @@ export const logbook: Spoken<typeof english.logbook> = {
   expected: (share) => `previsto ${share}`,
   passes: (count) => `vertido de nuevo ${times(count)}`,
   noYield: "rendimiento sin medir",
+  toLearnt: "Qué dicen",
+  toCompare: "Comparar",
   find: {
     label: "Buscar un lote",
     hint: "Nombre, código, ingrediente, marca o una palabra de sus notas.",
     open: "Buscar por más cosas",
+    bestFirst: "Lo mejor primero",
     close: "Cerrar los filtros",
     filters: "Filtros",
     any: "Cualquiera",

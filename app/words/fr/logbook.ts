@@ -16,10 +16,13 @@ export const logbook: Spoken<typeof english.logbook> = {
   expected: (share) => `attendu ${share}`,
   passes: (count) => `reversé ${times(count)}`,
   noYield: "rendement non mesuré",
+  toLearnt: "Ce qu’ils disent",
+  toCompare: "Comparer",
   find: {
     label: "Chercher un lot",
     hint: "Nom, code, ingrédient, repère, ou un mot de ses notes.",
     open: "Chercher plus finement",
+    bestFirst: "Le meilleur d’abord",
     close: "Fermer les filtres",
     filters: "Filtres",
     any: "Tous",
