@@ -10,14 +10,6 @@ export interface Middle {
   readonly high: number;
 }
 
-/** How this bar's batches came to run clear. */
-export interface TimeToClear extends LearntWaits {
-  /** From the start of the first pass to the look that said "clear", ms. */
-  readonly took: Middle;
-  /** How often it was poured back until then. */
-  readonly passes: Middle;
-}
-
 /** How one batch came to run clear. Times in ms. */
 export interface Cleared {
   /** From the start of the first pass to the look that said "clear". */
@@ -97,19 +89,19 @@ export function clearedIn(run: Run): Cleared | undefined {
 }
 
 /**
- * How long this bar's batches usually take to run clear, and after how many passes.
+ * How long each pass of this bar's batches is usually waited for, until it ran clear.
  *
  * @param batches - every batch there is; the latest 20 of the procedure that ran clear count
  * @param procedureId - of the runs to learn from
  * @param except - the run that asks, which is not over yet
  * @returns nothing below three batches
- * @source median and quartiles; the fewest and the most batches by judgement
+ * @source medians; the fewest and the most batches by judgement
  */
 export function timeToClear(
   batches: readonly MayHaveCleared[],
   procedureId: string,
   except?: string,
-): TimeToClear | undefined {
+): LearntWaits | undefined {
   const cleared = batches
     .filter((one) => one.procedureId === procedureId && one.runId !== except)
     .toSorted((a, b) => b.startedAt - a.startedAt)
@@ -125,8 +117,6 @@ export function timeToClear(
   });
   return {
     batches: cleared.length,
-    took: middleOf(cleared.map((one) => one.took)),
-    passes: middleOf(cleared.map((one) => one.passes)),
     waits: Object.fromEntries(waits),
   };
 }

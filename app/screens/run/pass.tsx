@@ -1,5 +1,5 @@
 import { useMemo } from "preact/hooks";
-import { timeToClear } from "../../../core/logbook/time-to-clear.ts";
+import { clearLesson } from "../../../core/logbook/learn/clear-lesson.ts";
 import { ounceInMl } from "../../../core/quantity/ounce.ts";
 import { cloudyRunOf } from "../../../core/run/cloudy-run.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
@@ -37,10 +37,7 @@ export function CloudySoFar({ run }: { readonly run: Run }) {
 
 /** When this bar's batches usually run clear, and whether this wait was learnt from them. */
 function Usually({ run, visit }: PassProps) {
-  const learnt = useMemo(
-    () => timeToClear(records.value, run.procedure.id, run.id),
-    [run, records.value],
-  );
+  const learnt = useMemo(() => clearLesson(records.value, run.id), [run.id, records.value]);
   const words = sayLater.drip.pass;
   const { waitFor, learntFrom } = stepOfVisit(run, visit);
   return (
@@ -48,8 +45,8 @@ function Usually({ run, visit }: PassProps) {
       {learnt !== undefined && (
         <p class="run-note">
           {words.usually(
-            duration(learnt.took.median),
-            Math.round(learnt.passes.median),
+            duration(learnt.took.mean),
+            Math.round(learnt.passes),
             learnt.batches,
             duration(learnt.took.low),
             duration(learnt.took.high),

@@ -13,7 +13,7 @@ export type LessonName = (typeof LESSONS)[number];
 /** Older batches than these of a kind were made by other hands, filters or milk: judgement. */
 const LATEST = 20;
 /** Fewer batches say nothing yet: judgement. */
-const FEWEST = 3;
+export const FEWEST = 3;
 const MINUTE = 60_000;
 
 /** How a figure is read off a batch, and what is believed of it before any. */
