@@ -1,6 +1,6 @@
 import { computed } from "@preact/signals";
 import { CUPBOARD } from "../core/spec/cupboard-table.ts";
-import type { SpecBook } from "../core/spec/declared.ts";
+import type { SpecBook } from "../core/spec/house-made.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
 import { ownIngredients, specs } from "./state.ts";
 import { tongue } from "./words/tongue.ts";

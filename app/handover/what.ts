@@ -1,4 +1,4 @@
-import { ingredientsThrough, usedIn } from "../../core/spec/declared.ts";
+import { ingredientsThrough, usedIn } from "../../core/spec/house-made.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { cupboard, specBook } from "../pantry.ts";

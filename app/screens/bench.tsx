@@ -13,7 +13,12 @@ const Rows = later(benchRows);
 /** What the hours ahead ask for is worked out once the batches stand there. */
 const Ahead = later(async () => {
   await firstLook;
-  return (await import("../ahead/ahead.tsx")).Ahead;
+  const [{ Ahead: shown }, { readyAhead }] = await Promise.all([
+    import("../ahead/ahead.tsx"),
+    import("../ahead/ready.ts"),
+  ]);
+  await readyAhead();
+  return shown;
 }, true);
 
 /** On a phone on which nothing was made yet. */

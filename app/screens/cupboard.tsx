@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { totalAcid } from "../../core/quantity/acid-name.ts";
+import { findIngredients } from "../../core/spec/find-ingredient.ts";
 import { INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
-import { findIngredients } from "../../core/spec/ingredient-line.ts";
 import { freshId } from "../desk.ts";
 import { errandAddress } from "../errand.ts";
 import { cupboard, genericOf, isGeneric } from "../pantry.ts";

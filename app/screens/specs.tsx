@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { strengthOf } from "../../core/liquid/liquid.ts";
+import { foldedWords } from "../../core/spec/find-ingredient.ts";
 import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
-import { foldedWords } from "../../core/spec/ingredient-line.ts";
 import { planBatch } from "../../core/spec/plan-batch.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { saveSpecs } from "../commands.ts";

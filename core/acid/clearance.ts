@@ -24,7 +24,7 @@ export const onsetOf = (meeting: Meeting): number | null =>
   });
 
 /**
- * Whether alcohol and heat together work against the curd.
+ * Whether alcohol and heat together work against the curd: above 30 degrees C and 35 % vol.
  *
  * @source abstract on milk and ethanol mixtures: 35 % vol above about 30 degrees C dissolves micelles
  */
@@ -33,8 +33,11 @@ export const isHotAndStrong = (meeting: Meeting): boolean =>
 
 /**
  * By how much a mix is beyond doubt: 0 or more when even the high end of its pH band lies at or
- * below the onset and it is not hot and strong. It has no unit of use to a person; its sign and its
- * zero are what the fixes are solved on, without having to solve for a pH at each trial.
+ * below the onset and it is not hot and strong. Its sign and its zero are what the fixes are solved
+ * on, without having to solve for a pH at each trial.
+ *
+ * @param onset - pH at which this milk begins to curdle
+ * @returns no unit of use to a person: mol/L of charge to spare, or v/v below the limit if that is less
  */
 export function clearanceOf(meeting: Meeting, onset: number): number {
   const spareAcid = -chargeAt(chargesOfMix(meeting), onset - doubtOf(meeting));

@@ -36,7 +36,13 @@ export interface CurdleFixes {
   readonly moreAcidG?: Fix;
 }
 
-/** @throws RangeError saying what cannot be poured */
+/**
+ * Stops at a juice or spirit that cannot be.
+ *
+ * @param what - its name, for the message
+ * @throws RangeError when it holds more than 2 g of an acid or 1 mol of cation per ml, or its strength
+ * is outside 0 to 1
+ */
 export function expectPourable({ acids, cation, strength }: Pourable, what: string): void {
   for (const name of ACID_NAMES) {
     requireWithin(acids[name] ?? 0, 0, 2, `the ${name} acid of ${what} in g per ml`);

@@ -1,7 +1,7 @@
 import { clearanceOf, isHotAndStrong, type Meeting, onsetOf } from "./clearance.ts";
 import { type CurdleFixes, curdleFixes, expectPourable, type Pourable } from "./curdle-fix.ts";
 import { dairyOf } from "./milk.ts";
-import { type Mixing, mixPh, mixStrength, type PhBand } from "./mix-ph.ts";
+import { ALCOHOL_DATA_END, type Mixing, mixPh, mixStrength, type PhBand } from "./mix-ph.ts";
 
 /** A room's temperature, where none is given, degrees C. */
 const ROOM = 20;
@@ -9,8 +9,6 @@ const ROOM = 20;
 const COLD = 10;
 /** Where alcohol alone was seen to clot milk, v/v of the mix. */
 const CLOTS_ALONE = 0.33;
-/** Beyond this nothing was measured of alcohol's effect on acids. */
-const DATA_END = 0.2;
 
 /** What a person should know beside the verdict; the page has the sentences. */
 export type CurdleNote =
@@ -62,7 +60,7 @@ function notesOf(meeting: Meeting): readonly CurdleNote[] {
     ["cold-and-slow", meeting.temperature < COLD],
     ["heated-milk", meeting.heated],
     ["alcohol-effect-assumed", hasCasein && strength > 0],
-    ["beyond-alcohol-data", strength > DATA_END],
+    ["beyond-alcohol-data", strength > ALCOHOL_DATA_END],
     ["alcohol-may-clot-alone", hasCasein && strength >= CLOTS_ALONE],
   ];
   return held.filter(([, holds]) => holds).map(([note]) => note);

@@ -52,7 +52,7 @@ const BUFFERS: Readonly<Record<DairyKind, MilkBuffer>> = {
  */
 export const dairyOf = (kind: DairyKind): Dairy => DAIRIES[kind];
 
-/** The titratable sites of a dairy, and the cation that goes with them; per litre. */
+/** The titratable sites of a dairy, and the cation that goes with them; mol per litre of it. */
 export const milkBufferOf = (kind: DairyKind): MilkBuffer => BUFFERS[kind];
 
 /**

@@ -13,8 +13,8 @@ const MOST_VOLUME = 1e8;
 const DOUBT = 0.3;
 /** The same where the milk's acid uptake is a guess for want of data. Judgement. */
 const DOUBT_WITHOUT_DATA = 0.5;
-/** Alcohol's effect on acids was seen at 12 % vol; the doubt grows from here on. Judgement. */
-const DATA_END = 0.2;
+/** Alcohol's effect on acids was seen at 12 % vol; the doubt grows from here on, v/v. Judgement. */
+export const ALCOHOL_DATA_END = 0.2;
 const DOUBT_PER_STRENGTH = 1;
 
 /** The whole punch that meets the dairy. */
@@ -44,7 +44,12 @@ export interface PhBand {
   readonly high: number;
 }
 
-/** @throws RangeError saying which amount cannot be */
+/**
+ * Stops at a mix that cannot be.
+ *
+ * @throws RangeError when an amount is negative or not a number, a strength is outside 0 to 1, or both
+ * volumes are 0
+ */
 export function expectMixing({ punch, dairyVolume }: Mixing): void {
   requireWithin(punch.volume, 0, MOST_VOLUME, "a punch in ml");
   requireWithin(dairyVolume, 0, MOST_VOLUME, "a dairy volume in ml");
@@ -57,7 +62,7 @@ export function expectMixing({ punch, dairyVolume }: Mixing): void {
 export const mixStrength = ({ punch, dairyVolume }: Mixing): number =>
   (punch.strength * punch.volume) / (punch.volume + dairyVolume);
 
-/** Punch and dairy as the charge balance sees them. */
+/** Punch and dairy as the charge balance sees them, per litre of both together. */
 export function chargesOfMix(mixing: Mixing): Charges {
   const { punch, dairy, dairyVolume } = mixing;
   const litres = (punch.volume + dairyVolume) / 1000;
@@ -72,10 +77,15 @@ export function chargesOfMix(mixing: Mixing): Charges {
   });
 }
 
-/** Half-width of the pH band of a mix. */
+/**
+ * Half-width of the pH band of a mix.
+ *
+ * @returns pH, 0.3 or more
+ * @source judgement: see the constants
+ */
 export function doubtOf(mixing: Mixing): number {
   const doubt = dairyOf(mixing.dairy).known ? DOUBT : DOUBT_WITHOUT_DATA;
-  return doubt + DOUBT_PER_STRENGTH * Math.max(0, mixStrength(mixing) - DATA_END);
+  return doubt + DOUBT_PER_STRENGTH * Math.max(0, mixStrength(mixing) - ALCOHOL_DATA_END);
 }
 
 /**

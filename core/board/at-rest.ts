@@ -1,8 +1,9 @@
+import { MINUTE } from "../quantity/time-units-table.ts";
 import { alarmsOf } from "../run/alarm.ts";
 import { openVisit, type Run } from "../run/run.ts";
 
 /** Sooner than this before an alarm nobody should be sent away from the screen, ms. */
-export const BEFORE_ALARM = 30 * 60_000;
+export const BEFORE_ALARM = 30 * MINUTE;
 
 /** Whether a run wants nobody for the next half hour: it waits, or it was set aside. */
 function rests(run: Run, now: number): boolean {

@@ -1,8 +1,5 @@
 import { requireWithin } from "../quantity/require-within.ts";
-
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
+import { DAY, HOUR, MINUTE } from "../quantity/time-units-table.ts";
 
 /** Steps of a clock that can be read at a glance, ms; longer ones go by doubled days. */
 const CLOCK_STEPS = [

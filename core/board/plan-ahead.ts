@@ -1,7 +1,7 @@
 import type { Procedure } from "../method/procedure.ts";
 import { procedureFor } from "../method/procedures.ts";
 import type { Cupboard } from "../spec/batch-amounts.ts";
-import type { SpecBook } from "../spec/declared.ts";
+import type { SpecBook } from "../spec/house-made.ts";
 import type { HouseRules } from "../spec/house-rules.ts";
 import { partsToMake } from "../spec/parts-to-make.ts";
 import { planBatch } from "../spec/plan-batch.ts";

@@ -1,6 +1,5 @@
+import { DAY } from "../quantity/time-units-table.ts";
 import type { Shelved } from "./shelf.ts";
-
-const DAY = 86_400_000;
 
 /** What is there to be poured: ml left, and until when it may be. */
 export type Pourable = Pick<Shelved, "leftMl" | "useBy">;

@@ -1,4 +1,5 @@
 import type { Stand } from "../method/procedure.ts";
+import { HOUR } from "../quantity/time-units-table.ts";
 import { bottledOf, endingOf, type Run } from "../run/run.ts";
 import { type Standing, standingsOf } from "../run/standings.ts";
 
@@ -14,7 +15,6 @@ export interface SafetyClock {
   readonly fullAt?: number;
 }
 
-const HOUR = 3_600_000;
 /** A caution while there is still time to act. Judgement. */
 const NEAR = 3 * HOUR;
 /**

@@ -1,27 +1,11 @@
-/** Letters that no decomposition takes apart, by how they are usually spelled in ASCII. */
-const SPELLED: Readonly<Record<string, string>> = {
-  ß: "s",
-  æ: "ae",
-  œ: "oe",
-  ø: "o",
-  ł: "l",
-  đ: "d",
-  ð: "d",
-  þ: "th",
-  ı: "i",
-};
+import { plainLetters } from "../quantity/plain-letters.ts";
 
 /** Where a name has no letter that ASCII can write. */
 const NO_INITIALS = "B";
 
-function asciiFold(text: string): string {
-  const spelled = [...text.toLowerCase()].map((letter) => SPELLED[letter] ?? letter).join("");
-  return spelled.normalize("NFD").replace(/\p{Mark}/gu, "");
-}
-
 function initialsOf(name: string): string {
   const words =
-    asciiFold(name)
+    plainLetters(name)
       .replace(/['’]/gu, "")
       .match(/[a-z]+/gu) ?? [];
   const initials = words.slice(0, 3).map((word) => word.charAt(0).toUpperCase());

@@ -1,4 +1,5 @@
 import type { Outcome, ReadingKey } from "../method/procedure.ts";
+import { MINUTE } from "../quantity/time-units-table.ts";
 import { type Run, roundOf, stepOfVisit } from "../run/run.ts";
 import type { BatchRecord } from "./record.ts";
 
@@ -116,7 +117,7 @@ const BATCH: Readonly<Record<BatchColumn, Column>> = {
   expected: ({ yielded }) => yielded?.expectedMl,
   expectedShare: ({ yielded }) => share(yielded?.expectedShare),
   passes: ({ passes, wash }) => (wash === undefined ? undefined : passes),
-  clearedAfter: ({ cleared }) => (cleared === undefined ? undefined : cleared.took / 60_000),
+  clearedAfter: ({ cleared }) => (cleared === undefined ? undefined : cleared.took / MINUTE),
   strengthPlanned: ({ planned }) => share(planned.strength),
   strength: ({ actual }) => share(actual.strength),
   sugarPlanned: ({ planned }) => planned.sugar,

@@ -1,3 +1,4 @@
+import { plainLetters } from "../quantity/plain-letters.ts";
 import type { Repeat, Verdict } from "../run/taste.ts";
 import type { EndedBatch } from "./logbook.ts";
 import { middleOf } from "./time-to-clear.ts";
@@ -31,32 +32,6 @@ export interface Summary {
 /** Closer to the expected yield than this, relative, is as expected: judgement. */
 const NEAR = 0.05;
 
-/** Letters that are not a plain one with a mark on it, as they are typed without. */
-const PLAIN: Readonly<Record<string, string>> = {
-  ø: "o",
-  œ: "oe",
-  æ: "ae",
-  ß: "ss",
-  ł: "l",
-  đ: "d",
-  ð: "d",
-  þ: "th",
-  ı: "i",
-};
-
-/**
- * A text as it is compared: small letters without their marks.
- *
- * @example
- * plainText("Crème  BRÛLÉE").indexOf("brulee") // => 7
- */
-export const plainText = (text: string): string =>
-  text
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[øœæßłđðþı]/gu, (letter) => PLAIN[letter] ?? letter);
-
 const texts = new WeakMap<EndedBatch, string>();
 
 /** What a batch is found by; worked out once, for a record never changes. */
@@ -65,7 +40,7 @@ export function searchTextOf(record: EndedBatch): string {
   if (text === undefined) {
     const { name, batch, ingredients, tags, notes, ending, taste } = record;
     const words = taste?.words ?? [];
-    text = plainText(
+    text = plainLetters(
       [name, batch, notes, ending.reason ?? "", ...ingredients, ...tags, ...words].join("\n"),
     );
     texts.set(record, text);
@@ -105,7 +80,7 @@ export function searchLogbook(
   batches: readonly EndedBatch[],
   wanted: Wanted,
 ): readonly EndedBatch[] {
-  const words = plainText(wanted.text ?? "")
+  const words = plainLetters(wanted.text ?? "")
     .split(/\s+/u)
     .filter((word) => word !== "");
   return batches.filter(
@@ -142,7 +117,7 @@ export function facetsOf(batches: readonly EndedBatch[]): Facets {
     for (const one of record.ingredients) ingredients.add(one);
     for (const one of record.tags) tags.add(one);
   }
-  const byPlain = (a: string, b: string) => (plainText(a) < plainText(b) ? -1 : 1);
+  const byPlain = (a: string, b: string) => (plainLetters(a) < plainLetters(b) ? -1 : 1);
   return {
     specs: [...specs].map(([id, name]) => ({ id, name })).sort((a, b) => byPlain(a.name, b.name)),
     ingredients: [...ingredients].sort(byPlain),

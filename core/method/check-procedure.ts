@@ -1,3 +1,4 @@
+import { HOUR } from "../quantity/time-units-table.ts";
 import { isWait, type Procedure, type Step } from "./procedure.ts";
 import { usuallyAfter, usualPath } from "./usual-path.ts";
 import { astray, comesWithout } from "./ways.ts";
@@ -41,7 +42,7 @@ export interface CheckedProcedure {
  * Longer than this a perishable is not left warm.
  * @source as the safety clock: US Food Code 3-501.19 as quoted in state rules; local codes differ
  */
-const WARM_FOR = 4 * 3_600_000;
+const WARM_FOR = 4 * HOUR;
 
 /** Faults of the ways between steps, once every way leads to a step. */
 function wayFaults(procedure: Procedure): readonly ProcedureFault[] {

@@ -1,4 +1,5 @@
 import { accepted, type Result, refused } from "../quantity/result.ts";
+import { MINUTE } from "../quantity/time-units-table.ts";
 import { ANSWERS, type Procedure, type Step } from "./procedure.ts";
 import { usuallyAfter } from "./usual-path.ts";
 
@@ -12,8 +13,6 @@ export const copyProcedure = (procedure: Procedure, id: string, name: string): P
 
 /** What a new step is: the rest is typed. */
 export type NewStep = "by-hand" | "timed" | "look" | "taste" | "reading";
-
-const MINUTE = 60_000;
 
 /** Laid out plainly: the other kinds of work speak of curd and drip. */
 const NEW_STEPS: Readonly<Record<NewStep, Omit<Step, "id">>> = {

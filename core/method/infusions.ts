@@ -1,5 +1,6 @@
+import { HOUR, MINUTE } from "../quantity/time-units-table.ts";
 import type { Procedure } from "./procedure.ts";
-import { BOTTLED, HOUR, handsOn, MINUTE, reading, tastedWait, timedWait } from "./steps.ts";
+import { BOTTLED, handsOn, reading, tastedWait, timedWait } from "./steps.ts";
 
 // Times: common practice, no source, unless a line says otherwise. Every infusion ends on taste.
 

@@ -1,5 +1,5 @@
+import { MINUTE, SECOND } from "../quantity/time-units-table.ts";
 import type { Procedure, Step } from "./procedure.ts";
-import { MINUTE, SECOND } from "./steps.ts";
 
 /** Waits that a bar has learnt from its own batches, ms by step. */
 export interface LearntWaits {

@@ -1,6 +1,6 @@
+import { SECOND } from "../quantity/time-units-table.ts";
 import { DAIRY_WASH } from "./dairy-wash.ts";
 import type { Procedure, Step } from "./procedure.ts";
-import { SECOND } from "./steps.ts";
 
 /** How long each wait lasts in practice, ms: long enough to see it count down and hear it ring. */
 const WAITS: Readonly<Record<string, number>> = {

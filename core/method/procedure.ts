@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { DAY, SECOND } from "../quantity/time-units-table.ts";
 
 /** What the filtered liquid looks like. */
 export const LOOKS = ["cloudy", "hazy", "clear"] as const;
@@ -59,7 +60,7 @@ export const WORKS = [
   "other",
 ] as const;
 
-const duration = z.number().check(z.int(), z.gte(1000), z.lte(90 * 24 * 3_600_000));
+const duration = z.number().check(z.int(), z.gte(SECOND), z.lte(90 * DAY));
 const id = z.string().check(z.minLength(1), z.maxLength(60));
 
 /** The answers that end a step which asks; "not yet" is said while it goes on. */

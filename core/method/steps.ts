@@ -1,9 +1,5 @@
+import { MINUTE } from "../quantity/time-units-table.ts";
 import type { Step } from "./procedure.ts";
-
-/** Lengths of time that procedures are written in, ms. */
-export const SECOND = 1000;
-export const MINUTE = 60 * SECOND;
-export const HOUR = 60 * MINUTE;
 
 type Rest = Partial<Omit<Step, "id" | "kind" | "work">>;
 

@@ -1,8 +1,6 @@
+import { HOUR, MINUTE } from "../quantity/time-units-table.ts";
 import { alarmsOf } from "./alarm.ts";
 import { type Handed, openVisit, type Run } from "./run.ts";
-
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
 
 /** A shorter wait is not worth a second watch, ms. Judgement. */
 const WORTH_HANDING_OVER = 30 * MINUTE;

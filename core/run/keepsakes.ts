@@ -1,3 +1,4 @@
+import { HOUR } from "../quantity/time-units-table.ts";
 import type { Pictured, Run } from "./run.ts";
 
 /** The tags that stand, in the order they were put on. */
@@ -17,7 +18,7 @@ export function photosOf(run: Run): readonly Pictured[] {
 }
 
 /** So long a removal may be taken back before the picture itself is deleted, ms. Judgement. */
-const SPARED = 3_600_000;
+const SPARED = HOUR;
 
 /**
  * Stored pictures that nobody will ask for again: removed a while ago, or never written into the

@@ -1,4 +1,5 @@
 import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
+import { HOUR } from "../quantity/time-units-table.ts";
 import type { StockEnd } from "./event.ts";
 import { bottledOf, type Run } from "./run.ts";
 
@@ -21,7 +22,6 @@ export interface Stock {
   readonly ended?: { readonly at: number; readonly how: StockEnd; readonly reason: string };
 }
 
-const HOUR = 3_600_000;
 /** A bar's day ends when the last guests are gone, not at midnight. Common practice, no source. */
 const DAY_ENDS = 6 * HOUR;
 /** More evenings than the use is learnt from; keeps a record small. */

@@ -1,25 +1,15 @@
+import { dairyOf } from "../acid/milk.ts";
 import { ALLERGENS, type Allergen } from "./allergen-table.ts";
 import type { Cupboard } from "./batch-amounts.ts";
 import { CAUTIONS } from "./caution-table.ts";
+import { ingredientsThrough, type SpecBook } from "./house-made.ts";
 import type { Ingredient } from "./ingredient.ts";
-import type { Spec } from "./spec.ts";
 
-type DairyKind = NonNullable<Ingredient["dairy"]>;
-
-/** What a milk brings whether or not somebody ticked it. Coconut is in no group of the EU list. */
-const OF_DAIRY: Readonly<Record<DairyKind, readonly Allergen[]>> = {
-  skim: ["milk"],
-  whole: ["milk"],
-  cream: ["milk"],
-  goat: ["milk"],
-  soy: ["soy"],
-  oat: ["gluten"],
-  almond: ["nuts"],
-  coconut: [],
-};
-
-const brings = ({ allergens, dairy }: Ingredient): readonly Allergen[] =>
-  dairy === undefined ? allergens : [...allergens, ...OF_DAIRY[dairy]];
+/** A milk brings its own whether or not somebody ticked it. */
+function brings({ allergens, dairy }: Ingredient): readonly Allergen[] {
+  const own = dairy === undefined ? null : dairyOf(dairy).allergen;
+  return own === null ? allergens : [...allergens, own];
+}
 
 /**
  * Allergens to declare for a drink, in the order of the EU list. What is washed out in part still
@@ -50,52 +40,6 @@ export function cautionsOf(ingredients: readonly Ingredient[]): readonly string[
   const known = CAUTIONS.filter((code) => present.has(code));
   const others = [...present].filter((code) => !known.some((one) => one === code)).sort();
   return [...known, ...others];
-}
-
-/** Where specs are looked up. */
-export type SpecBook = ReadonlyMap<string, Spec>;
-
-/** What goes into a drink once everything the house makes itself is followed to what it is made from. */
-export interface IngredientsThrough {
-  /** Each once, in the order they are met. */
-  readonly ingredients: readonly Ingredient[];
-  /** Ids of ingredients and specs that could not be looked up: what they hold is not known. */
-  readonly missing: readonly string[];
-}
-
-/** Ids of everything that goes into a drink, the dairy of its wash among them. */
-export const usedIn = (spec: Spec): readonly string[] => [
-  ...spec.lines.map(({ ingredientId }) => ingredientId),
-  ...(spec.wash === undefined ? [] : [spec.wash.dairyId]),
-];
-
-/**
- * Follows ingredients that the house makes itself through the specs they are made from, down to what
- * was bought. A spec that leads back to itself is followed once.
- *
- * @param ingredientIds - what goes into the drink
- * @param cupboard - where ingredients are looked up
- * @param specs - where what they are made from is looked up
- */
-export function ingredientsThrough(
-  ingredientIds: Iterable<string>,
-  cupboard: Cupboard,
-  specs: SpecBook,
-): IngredientsThrough {
-  const ingredients = new Map<string, Ingredient>();
-  const missing = new Set<string>();
-  const waiting = [...ingredientIds];
-  for (let id = waiting.shift(); id !== undefined; id = waiting.shift()) {
-    const ingredient = cupboard.get(id);
-    if (ingredient === undefined) missing.add(id);
-    if (ingredient === undefined || ingredients.has(id)) continue;
-    ingredients.set(id, ingredient);
-    if (ingredient.madeFrom === undefined) continue;
-    const spec = specs.get(ingredient.madeFrom);
-    if (spec === undefined) missing.add(ingredient.madeFrom);
-    else waiting.push(...usedIn(spec));
-  }
-  return { ingredients: [...ingredients.values()], missing: [...missing] };
 }
 
 /** Allergens to declare, and what they could not be looked up for. */

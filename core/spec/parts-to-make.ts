@@ -1,4 +1,4 @@
-import type { SpecBook } from "./declared.ts";
+import type { SpecBook } from "./house-made.ts";
 import type { Plan } from "./plan.ts";
 import type { Spec } from "./spec.ts";
 

@@ -5,6 +5,7 @@ import {
   VOLUME_MEASURES,
   type VolumeUnit,
 } from "../quantity/measures-table.ts";
+import { DAY, SECOND } from "../quantity/time-units-table.ts";
 
 const VOLUME_UNITS = [...Object.keys(VOLUME_MEASURES), "oz"];
 const UNITS = new Set([...VOLUME_UNITS, ...Object.keys(MASS_MEASURES)]);
@@ -79,7 +80,7 @@ export const specSchema = z.object({
   procedure: z.optional(
     z.object({
       id,
-      times: z.record(id, z.number().check(z.int(), z.gte(1000), z.lte(90 * 24 * 3_600_000))),
+      times: z.record(id, z.number().check(z.int(), z.gte(SECOND), z.lte(90 * DAY))),
     }),
   ),
   serve: serveSchema,

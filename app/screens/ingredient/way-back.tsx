@@ -1,4 +1,4 @@
-import { usedIn } from "../../../core/spec/declared.ts";
+import { usedIn } from "../../../core/spec/house-made.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { genericOf, isGeneric } from "../../pantry.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";

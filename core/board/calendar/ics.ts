@@ -1,3 +1,4 @@
+import { MINUTE, SECOND } from "../../quantity/time-units-table.ts";
 import { utcCalendar } from "./utc.ts";
 
 /** An entry of a calendar file. Times in epoch ms, kept to the second. */
@@ -60,7 +61,7 @@ function stamp(ms: number): string {
   if (!Number.isFinite(ms) || year < 0 || year > MOST_YEAR) {
     throw new RangeError(`a calendar holds years 0 to ${MOST_YEAR}, got ${ms} ms`);
   }
-  const second = Math.floor(ms / 1000) - Math.floor(ms / 60_000) * 60;
+  const second = Math.floor(ms / SECOND) - Math.floor(ms / MINUTE) * 60;
   const date = `${String(year).padStart(4, "0")}${two(month)}${two(day)}`;
   return `${date}T${two(hour)}${two(minute)}${two(second)}Z`;
 }

@@ -1,3 +1,4 @@
+import { DAY, MINUTE } from "../../quantity/time-units-table.ts";
 /** A date and time of day by the calendar. */
 export interface CalendarTime {
   readonly year: number;
@@ -8,8 +9,6 @@ export interface CalendarTime {
   readonly minute: number;
 }
 
-const MINUTE = 60_000;
-const DAY = 1440 * MINUTE;
 /** Days of 400 years, after which the calendar repeats. */
 const ERA = 146_097;
 /** Days from 1 March of year 0 to 1 January 1970. */

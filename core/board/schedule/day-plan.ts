@@ -1,3 +1,4 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import type { Job } from "./job.ts";
 import { endIn, type Network, startIn } from "./network.ts";
 
@@ -46,7 +47,6 @@ export interface DayPlan {
   readonly stood: readonly { readonly job: string; readonly step: string; readonly byMs: number }[];
 }
 
-const MINUTE = 60_000;
 /** @source judgement: shorter than this, nothing worth a walk gets done */
 const QUIET = 20 * MINUTE;
 

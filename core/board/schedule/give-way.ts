@@ -1,8 +1,7 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import type { Job, Limits } from "./job.ts";
 import { type Network, networkOf } from "./network.ts";
 import { solveNetwork } from "./solve.ts";
-
-const MINUTE = 60_000;
 
 /** What is to be planned, and when. */
 export interface Day {

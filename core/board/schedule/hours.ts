@@ -1,3 +1,4 @@
+import { DAY } from "../../quantity/time-units-table.ts";
 import { utcCalendar, utcMoment } from "../calendar/utc.ts";
 import type { Span } from "./day-plan.ts";
 import { type LocalOf, readyByOf } from "./ready-by.ts";
@@ -10,7 +11,6 @@ export interface Hours {
   readonly to: string;
 }
 
-const DAY = 86_400_000;
 const two = (value: number): string => String(value).padStart(2, "0");
 
 /** The date that a clock on the wall shows so many days after a moment, `YYYY-MM-DD`. */

@@ -1,9 +1,8 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import { copyOfUsage, insertJob, type Usage } from "./insert-job.ts";
 import { narrow } from "./narrow.ts";
 import type { Chain, Network } from "./network.ts";
 import { settle } from "./settle.ts";
-
-const MINUTE = 60_000;
 
 /** A job placed, and whole minutes that it is late by. */
 export interface PlacedLate {

@@ -1,11 +1,10 @@
 import { isWait, type Step } from "../../method/procedure.ts";
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import { dripOutlook } from "../../run/drip-outlook.ts";
 import { endingOf, openVisit, type Run, type Visit } from "../../run/run.ts";
 import type { Job, JobStep } from "./job.ts";
 import { type JobFacts, jobStep, standHeld, timeOf } from "./job-of.ts";
 import { type Passage, pathOfRun } from "./path-of-run.ts";
-
-const MINUTE = 60_000;
 
 /** When the open wait should be over, where its run tells: never in the past. */
 function endOfOpen(run: Run, visit: Visit, step: Step, now: number, usual: number): number {

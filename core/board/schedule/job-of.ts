@@ -1,9 +1,8 @@
 import { isWait, type Procedure, type Step, stepOf } from "../../method/procedure.ts";
 import { usualPath } from "../../method/usual-path.ts";
+import { MINUTE, SECOND } from "../../quantity/time-units-table.ts";
 import { FILTER_STAND, type Hold, type Job, type JobStep, type Use } from "./job.ts";
 
-const SECOND = 1000;
-const MINUTE = 60 * SECOND;
 /** @source judgement: pouring, weighing, washing up after one thing, in a bar that is set up */
 export const HANDS_ON = 5 * MINUTE;
 /**

@@ -1,10 +1,10 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import { peakOn } from "./clash.ts";
 import { type Day, fitWith, type Give, NO_GIVE } from "./give-way.ts";
 import type { Job } from "./job.ts";
 import { lateInTurn } from "./late-in-turn.ts";
 import { narrow, type Probe } from "./narrow.ts";
 
-const MINUTE = 60_000;
 /** Amounts of a resource closer than this count as one. */
 const CLOSE = 1e-3;
 /** Days of more steps than this are told roughly: each look at them takes its time. */

@@ -1,3 +1,4 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import type { PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
 import { pushedBy } from "./pushed-by.ts";
@@ -14,8 +15,6 @@ export interface Moved {
   /** What pushed it: a step that went otherwise than planned, or was not begun when it should. */
   readonly because?: { readonly job: string; readonly step: string };
 }
-
-const MINUTE = 60_000;
 
 /**
  * What moved between two plans.

@@ -1,5 +1,6 @@
 import { usualDrip } from "../../method/drip/usual-drip.ts";
 import type { Procedure, Step } from "../../method/procedure.ts";
+import { DAY, MINUTE } from "../../quantity/time-units-table.ts";
 import type { Run } from "../../run/run.ts";
 import type { Plan } from "../../spec/plan.ts";
 import type { Planned } from "../planned.ts";
@@ -8,9 +9,8 @@ import { type JobFacts, jobOf } from "./job-of.ts";
 import { jobOfRun } from "./job-of-run.ts";
 import { type Announced, type Replan, replanDay } from "./replan-day.ts";
 
-const MINUTE = 60_000;
 /** @source judgement: within a day somebody comes to what stands on a filter stand */
-const DAY = 24 * 60 * MINUTE;
+const STANDS_FOR = DAY;
 
 /** Everything that wants hands, stands or room, planned together; by id of run or planned batch. */
 export interface PrepDay extends Replan {
@@ -79,7 +79,7 @@ function occupied(run: Run, now: number): Job | undefined {
   const kept = steps.slice(0, Math.max(steps.findLastIndex(goesOn), ...ends) + 1);
   const left = kept.filter((step) => step.fixedStart === undefined || goesOn(step));
   if (left.length === 0) return undefined;
-  const readyBy = now + DAY + left.reduce((sum, { forMs }) => sum + forMs, 0);
+  const readyBy = now + STANDS_FOR + left.reduce((sum, { forMs }) => sum + forMs, 0);
   return { ...job, steps: kept, holds: taken, readyBy };
 }
 

@@ -1,4 +1,5 @@
 import { accepted, type Result, refused } from "../../quantity/result.ts";
+import { DAY, MINUTE } from "../../quantity/time-units-table.ts";
 import { type CalendarTime, utcCalendar, utcMoment } from "../calendar/utc.ts";
 
 /** A moment as people say it. */
@@ -33,8 +34,6 @@ export type ReadyByRefusal = "not-a-date" | "not-a-time";
 
 const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const TIME = /^([01]\d|2[0-3]):([0-5]\d)$/;
-const DAY = 86_400_000;
-const MINUTE = 60_000;
 
 function readDate(date: string): CalendarTime | undefined {
   const [, year, month, day] = (DATE.exec(date) ?? []).map(Number);

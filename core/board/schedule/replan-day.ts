@@ -1,3 +1,4 @@
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import { chainedPlan } from "./chained.ts";
 import { type DayPlan, dayPlanOf, type PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
@@ -34,8 +35,6 @@ export interface Replan {
   readonly plan: DayPlan | NoPlan;
   readonly moved: readonly Moved[];
 }
-
-const MINUTE = 60_000;
 
 /** What still stands of an announcement: not the jobs that have more time now. */
 function standing(

@@ -1,3 +1,4 @@
+import { HOUR, MINUTE } from "../../quantity/time-units-table.ts";
 import { middleOf } from "../time-to-clear.ts";
 import {
   CHOICES,
@@ -34,9 +35,6 @@ export interface Differences {
   readonly inputs: readonly Difference<InputName>[];
   readonly results: readonly Difference<ResultName>[];
 }
-
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
 
 /**
  * What is taken for a usual difference while a house has too few batches: judgement, each about what

@@ -1,4 +1,5 @@
 import { acidPerLitre, strengthOf, sugarPerLitre, volumeOf } from "../../liquid/liquid.ts";
+import { DAY } from "../../quantity/time-units-table.ts";
 import { measuredYield, type Run, stepOfVisit } from "../../run/run.ts";
 import { milkPoured } from "../../run/wash-progress.ts";
 import { serumOf } from "../../spec/wash.ts";
@@ -15,7 +16,6 @@ export interface MadeHow {
   readonly milkDaysLeft?: number;
 }
 
-const DAY = 24 * 3_600_000;
 /** What a filter is taken to keep where an old plan does not say, ml: common practice, no source. */
 const FILTER_KEEPS = 20;
 

@@ -1,4 +1,5 @@
 import { usualDrip } from "../../method/drip/usual-drip.ts";
+import { MINUTE } from "../../quantity/time-units-table.ts";
 import { curdShare } from "../../spec/curd-retention.ts";
 import { type HouseRules, RETENTION_PRIOR, type WashLearnt } from "../../spec/house-rules.ts";
 import { washGroup, worldOf } from "../../spec/wash-group.ts";
@@ -14,7 +15,6 @@ export type LessonName = (typeof LESSONS)[number];
 const LATEST = 20;
 /** Fewer batches say nothing yet: judgement. */
 export const FEWEST = 3;
-const MINUTE = 60_000;
 
 /** How a figure is read off a batch, and what is believed of it before any. */
 interface Subject {

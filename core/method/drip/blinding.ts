@@ -1,3 +1,4 @@
+import { HOUR } from "../../quantity/time-units-table.ts";
 import { type DripCase, FULL_SHARE } from "./drip-cases.ts";
 import type { DripReading } from "./drip-readings.ts";
 import { filtrationLaw } from "./filtration-law.ts";
@@ -14,7 +15,6 @@ export interface Blinding {
   readonly promisedMlPerHour: number;
 }
 
-const HOUR = 3_600_000;
 /** Fewer readings cannot tell a slow filter from one that slows down. */
 const FEWEST = 3;
 const SUSPECTED = 0.5;

@@ -1,7 +1,8 @@
+import { HOUR } from "../../quantity/time-units-table.ts";
 import type { Spread } from "./bell-mixture.ts";
 
 /** Later than this no kitchen waits for a drip, ms. Judgement. */
-const TOO_LONG = 48 * 3_600_000;
+const TOO_LONG = 48 * HOUR;
 /** A late end so many times the middle is no date any more. Judgement. */
 const TOO_WIDE = 5;
 

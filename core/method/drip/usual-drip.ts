@@ -1,6 +1,5 @@
 import { requireWithin } from "../../quantity/require-within.ts";
-
-const HOUR = 3_600_000;
+import { HOUR } from "../../quantity/time-units-table.ts";
 
 /**
  * How long a slow drip usually takes, before anything was read.

@@ -4,13 +4,13 @@ import { type EndedBatch, logbookOf } from "../../../core/logbook/logbook.ts";
 import { recordOf } from "../../../core/logbook/record.ts";
 import {
   facetsOf,
-  plainText,
   searchLogbook,
   searchTextOf,
   summaryOf,
   type Wanted,
   yieldBandOf,
 } from "../../../core/logbook/search.ts";
+import { plainLetters } from "../../../core/quantity/plain-letters.ts";
 import { demoSpec, madeWhole, planned, started } from "../../support/play-run.ts";
 
 const DAY = 86_400_000;
@@ -77,14 +77,6 @@ test("an ingredient is found by its name, the milk among them", () => {
   expect(found({ ingredient: "Unheard-of root" })).toEqual([]);
 });
 
-test.each([
-  ["Crème  BRÛLÉE", "creme  brulee"],
-  ["Smørrebrød, Łódź, Weiß", "smorrebrod, lodz, weiss"],
-  ["IJsvogel Đ", "ijsvogel d"],
-])("%s is compared as %s", (text, plain) => {
-  expect(plainText(text)).toBe(plain);
-});
-
 test("the text of a batch is worked out once", () => {
   const [first] = all;
   if (first === undefined) throw new RangeError("there are batches");
@@ -106,7 +98,7 @@ test("what there is to choose from, each once, in the order of its letters", () 
   expect(specs.map(({ name }) => name)).toEqual(["Boatyard Flip-Side", "Pear Beacon"]);
   expect(tags).toEqual(["Été"]);
   expect(new Set(ingredients).size).toBe(ingredients.length);
-  expect(ingredients.map(plainText)).toEqual(ingredients.map(plainText).toSorted());
+  expect(ingredients.map(plainLetters)).toEqual(ingredients.map(plainLetters).toSorted());
 });
 
 test("property: what is found is a part of all, in their order, and more asked finds no more", () => {

@@ -1,19 +1,7 @@
 import { expect, test } from "vitest";
 import { procedureSchema } from "../../../core/method/procedure.ts";
-import {
-  BOTTLED,
-  HOUR,
-  handsOn,
-  MINUTE,
-  reading,
-  SECOND,
-  tastedWait,
-  timedWait,
-} from "../../../core/method/steps.ts";
-
-test("lengths of time are in ms", () => {
-  expect([SECOND, MINUTE, HOUR]).toEqual([1000, 60_000, 3_600_000]);
-});
+import { BOTTLED, handsOn, reading, tastedWait, timedWait } from "../../../core/method/steps.ts";
+import { HOUR } from "../../../core/quantity/time-units-table.ts";
 
 test("each maker gives a step of its kind that a procedure may hold", () => {
   const steps = [

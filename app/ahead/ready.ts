@@ -1,0 +1,17 @@
+import { dripOutlook } from "../../core/run/drip-outlook.ts";
+import { atDesk } from "../desk.ts";
+import { openRuns } from "../state.ts";
+
+const turn = () => new Promise<void>((resolve) => void atDesk().clock.after(0, resolve));
+
+/**
+ * Works out the forecasts that planning the day asks for, one at a turn: all of them at once would
+ * keep a slow phone's finger waiting. They are remembered.
+ */
+export async function readyAhead(): Promise<void> {
+  for (const run of openRuns.peek()) {
+    await turn();
+    dripOutlook(run);
+  }
+  await turn();
+}
