@@ -1,20 +1,18 @@
 import { effect } from "@preact/signals";
 import { stepOf } from "../core/method/procedure.ts";
 import { type AlarmKind, alarmsOf } from "../core/run/alarm.ts";
-import type { OtherWatch } from "../core/run/event.ts";
-import { handOverOf } from "../core/run/hand-over.ts";
 import { type Alarm, keyOf, type Ringing } from "./alarm/alarm.ts";
 import { awakeHost, type KeepAwake, keepAwake } from "./alarm/keep-awake.ts";
 import { clearNotices, notifyAlarm } from "./alarm/notify.ts";
 import { Ringer, soundHost } from "./alarm/ring.ts";
-import { alarmStatus as statusOf } from "./alarm/status.ts";
 import { type Watcher, watchAlarms } from "./alarm/watcher.ts";
 import type { Clock } from "./clock.ts";
 import { showBadge } from "./device/badge.ts";
 import { hushSpeech, primeSpeech, sayAloud } from "./device/speech.ts";
 import { stopVibrating, vibrate } from "./device/vibrate.ts";
+import { statusFrom } from "./known-status.ts";
 import { routes } from "./routes.ts";
-import { alarmStatus, now, openRuns, ringing, settings } from "./state.ts";
+import { alarmStatus, openRuns, ringing, settings } from "./state.ts";
 import { howLate } from "./words/how-late.ts";
 import { named } from "./words/joined.ts";
 import { say } from "./words/say.ts";
@@ -40,13 +38,6 @@ function alarms(): readonly Alarm[] {
   );
 }
 
-/** For each wait now running, what else watches it. */
-const otherWatches = (): readonly (readonly OtherWatch[])[] =>
-  openRuns.value.flatMap((run) => {
-    const handed = handOverOf(run);
-    return handed === undefined ? [] : [handed.told.map(({ to }) => to)];
-  });
-
 async function noticeAway({ alarms: [first] }: Ringing): Promise<void> {
   const worker = await navigator.serviceWorker?.getRegistration();
   if (worker === undefined || first === undefined) return;
@@ -68,14 +59,7 @@ const hidden = (): boolean => document.visibilityState === "hidden";
 
 /** The status line, from what is known at this moment. */
 function tellStatus(ringer: Ringer, awake: KeepAwake): void {
-  const { soundHeardAt } = settings.value;
-  alarmStatus.value = statusOf({
-    visible: !hidden(),
-    sound: ringer.soundState(),
-    awake: awake.state(),
-    heardAgo: soundHeardAt === 0 ? null : now.value - soundHeardAt,
-    waits: otherWatches(),
-  });
+  alarmStatus.value = statusFrom({ sound: ringer.soundState(), awake: awake.state() });
 }
 
 /** The most pressing step in words, now and then while it rings, where the house wants it said. */

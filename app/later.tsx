@@ -7,7 +7,7 @@ export type Late<Props> = FunctionComponent<Props> & { readonly fetch: () => Pro
 
 /**
  * A screen that is fetched when it is first shown; the worker has stored it long before. One that is
- * `quiet` is only a line among others: nothing stands in its place until it is there.
+ * `quiet` stands among others: nothing is in its place until it is there, or cannot be fetched.
  */
 export function later<Props>(
   load: () => Promise<ComponentType<Props>>,
@@ -28,8 +28,8 @@ export function later<Props>(
     }, []);
     const Screen = loaded;
     if (Screen !== undefined) return <Screen {...props} />;
-    if (quiet) return null;
     if (state === "failed") return <p class="app-say">{say.places.partMissing}</p>;
+    if (quiet) return null;
     return <p class="app-say">{say.places.loading}</p>;
   }
   return Object.assign(Later, { fetch });

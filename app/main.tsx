@@ -32,6 +32,7 @@ import {
 import { openDatabase } from "./storage/database.ts";
 import { rememberedLanguage, rememberLanguage } from "./storage/remembered.ts";
 import { deviceId } from "./storage/settings.ts";
+import { degreesChosen } from "./words/house-units.ts";
 import { speak } from "./words/language.ts";
 import { say } from "./words/say.ts";
 
@@ -105,11 +106,12 @@ function askOnceToKeep(): void {
   });
 }
 
-/** What the style sheets must know of the house's choices. */
+/** What style sheets and words must know of the house's choices. */
 function followChoices(): void {
   const root = document.documentElement;
   effect(() => {
-    const { theme, hand, glove } = settings.value;
+    const { theme, hand, glove, degrees } = settings.value;
+    degreesChosen.value = degrees;
     if (theme === "auto") delete root.dataset.theme;
     else root.dataset.theme = theme;
     root.dataset.hand = hand;

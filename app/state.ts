@@ -92,6 +92,9 @@ export const openRuns = computed(() =>
   loadedRuns.value.filter((run) => endingOf(run) === undefined),
 );
 
+/** The batches being made now: what is only practice takes no hands, stands or turns from them. */
+export const openBatches = computed(() => openRuns.value.filter(({ id }) => !isPractice(id)));
+
 const recordsById = signal<ReadonlyMap<string, StoredRecord>>(new Map());
 /** Whether every record has been read; until then the lists are not complete. */
 export const recordsRead = signal(false);

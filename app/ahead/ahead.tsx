@@ -1,8 +1,11 @@
 import { useState } from "preact/hooks";
 import { HoldButton } from "../parts/hold-button.tsx";
+import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
+import { openRuns } from "../state.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { BackupLine } from "./backup-line.tsx";
 import { startPlanned } from "./begin.ts";
 import { dayOf, jobName, prep, startWords, waiting } from "./prep.ts";
 import { QuietStretch } from "./quiet.tsx";
@@ -53,7 +56,7 @@ function NextStarts() {
   );
 }
 
-/** What the Bench says of the hours ahead. */
+/** What the Bench says of the hours ahead, and the ways on from it. */
 export function Ahead() {
   const trouble = !prep.value.plan.ok;
   return (
@@ -65,6 +68,9 @@ export function Ahead() {
       )}
       <NextStarts />
       <QuietStretch />
+      <LinkButton href={routes.days}>{say.bench.prepList}</LinkButton>
+      {openRuns.value.length > 0 && <LinkButton href={routes.specs}>{say.bench.start}</LinkButton>}
+      <BackupLine />
     </>
   );
 }

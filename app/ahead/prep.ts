@@ -4,7 +4,7 @@ import type { Limits } from "../../core/board/schedule/job.ts";
 import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
 import { limitsOf } from "../../core/board/schedule/room.ts";
 import { localOf, phoneZone } from "../local-time.ts";
-import { now, openRuns, planned, records, runOf, settings } from "../state.ts";
+import { now, openBatches, planned, records, runOf, settings } from "../state.ts";
 import { dueTime } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
@@ -30,7 +30,7 @@ const room = computed(() => {
 /** What there is until everything promised is ready, and something for a moment more. */
 export function limitsUntil(readyBy: number): Limits {
   const from = minute.value;
-  const promised = openRuns.value.flatMap((run) => run.readyBy ?? []);
+  const promised = openBatches.value.flatMap((run) => run.readyBy ?? []);
   const last = Math.max(readyBy, ...promised, ...waiting.value.map((one) => one.readyBy));
   const to = Math.min(last, from + FARTHEST) + 2 * DAY;
   return limitsOf(room.value, { from: from - DAY, to }, phoneZone(), localOf);
@@ -50,7 +50,7 @@ export const asSeen = (placed: readonly PlacedStep[], { promised }: PrepDay) => 
 
 /** All that is being made and planned, as it stands this minute. */
 export const prep = computed<PrepDay>(() =>
-  prepDay(openRuns.value, waiting.value, limitsUntil(minute.value), minute.value, seen.value),
+  prepDay(openBatches.value, waiting.value, limitsUntil(minute.value), minute.value, seen.value),
 );
 
 /** The plan as it can be carried out: on time, or making the least of it. */

@@ -6,6 +6,7 @@ interface ScreenLock {
   readonly addEventListener: (type: "release", run: () => void) => void;
 }
 
+/** What the phone offers to keep its screen on with. */
 export interface AwakeHost {
   /** Null where the phone has no such thing. */
   readonly request: (() => Promise<ScreenLock>) | null;
@@ -14,6 +15,7 @@ export interface AwakeHost {
   readonly onChange: () => void;
 }
 
+/** Keeps the screen on for as long as it is wanted. */
 export interface KeepAwake {
   /** Keep the screen on from now: asks again on every return, for the lock ends with each leaving. */
   readonly hold: () => Promise<void>;

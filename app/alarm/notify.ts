@@ -1,6 +1,7 @@
 /** Whether this phone lets the page show a notice. */
 export type NotifyState = "granted" | "refused" | "unasked" | "absent";
 
+/** What a notice of an alarm says. */
 export interface AlarmNotice {
   /** A later notice of the same alarm takes the place of the earlier one. */
   readonly key: string;
@@ -12,6 +13,7 @@ export interface AlarmNotice {
 
 type Registration = Pick<ServiceWorkerRegistration, "showNotification" | "getNotifications">;
 
+/** Whether a notice could be shown now. */
 export function notifyState(): NotifyState {
   if (!("Notification" in window) || !("serviceWorker" in navigator)) return "absent";
   switch (Notification.permission) {
@@ -47,7 +49,12 @@ export async function notifyAlarm(worker: Registration, notice: AlarmNotice): Pr
   }
 }
 
-/** Takes back the notices of alarms that were heard. */
+/**
+ * Takes back the notices of an alarm that was heard. A browser may forget one for good that it is asked
+ * about while it is still being shown: never ask before `notifyAlarm` is done.
+ *
+ * @param key - of the alarm, as in `AlarmNotice`
+ */
 export async function clearNotices(worker: Registration, key: string): Promise<void> {
   if (notifyState() === "absent") return;
   for (const notice of await worker.getNotifications({ tag: key })) notice.close();

@@ -6,6 +6,7 @@ import { WebVoice } from "./web-voice.ts";
 /** `running`: it would be heard now, as far as the phone says. `blocked`: a tap is needed. */
 export type SoundState = "running" | "blocked" | "absent";
 
+/** What the phone offers to sound with. */
 export interface SoundHost {
   /** Null where the browser has no such thing. */
   readonly web: ((onChange: () => void) => Voice) | null;

@@ -4,6 +4,7 @@ export interface SleepGap {
   readonly forMs: number;
 }
 
+/** One look at whether the page runs. */
 export interface SleepLook {
   /** Epoch ms. */
   readonly wall: number;

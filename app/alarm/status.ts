@@ -29,8 +29,10 @@ export type Missing =
 /** What else watches every wait; `several` where it is not the same for all of them. */
 export type AlsoWatched = OtherWatch | "several" | "nothing";
 
+/** What holds now, the strongest first. */
 export type AlarmLayer = "rings-here" | "watched-elsewhere" | "rings-on-return" | "nothing";
 
+/** What the status line says, and why. */
 export interface AlarmStatus {
   /** The strongest layer that holds now. */
   readonly layer: AlarmLayer;

@@ -10,6 +10,7 @@ export interface WatchClock {
   readonly after: (ms: number, run: () => void) => () => void;
 }
 
+/** What is watched, and who hears of it. */
 export interface Watching {
   readonly clock: WatchClock;
   /** Every alarm not yet heard; read afresh at each look. */
@@ -22,6 +23,7 @@ export interface Watching {
   readonly onStop: () => void;
 }
 
+/** A watch that goes on until it is ended. */
 export interface Watcher {
   /** Looks now: call on return to sight, after an event, on anything that may have changed. */
   readonly look: () => void;

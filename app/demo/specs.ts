@@ -86,7 +86,7 @@ const SMOKED_BARLEY = plain(
   "Smoked Barley",
   "long-infusion",
   [line("whisky", "blended-whisky-40", 700, "ml"), line("barley", "roasted-barley", 70, "g")],
-  { notes: "At 20 °C. It turns bitter past 36 h." },
+  { notes: "At room temperature. It turns bitter past 36 h." },
 );
 
 const BROWN_BUTTER = plain(

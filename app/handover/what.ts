@@ -2,7 +2,7 @@ import { ingredientsThrough, usedIn } from "../../core/spec/house-made.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { cupboard, specBook } from "../pantry.ts";
-import { logOf, openRuns, ownIngredients, ownProcedures, planned, specs } from "../state.ts";
+import { logOf, openBatches, ownIngredients, ownProcedures, planned, specs } from "../state.ts";
 import type { Records } from "../storage/backup/write.ts";
 
 /** What is handed to another phone: a run, a spec, or all that is being made and planned. */
@@ -40,7 +40,7 @@ export function recordsOf(what: Handed): Records | undefined {
     case "day":
       return {
         ...NOTHING,
-        events: openRuns.value.flatMap(({ id }) => logOf(id)),
+        events: openBatches.value.flatMap(({ id }) => logOf(id)),
         planned: planned.value,
       };
   }

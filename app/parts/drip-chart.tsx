@@ -13,6 +13,7 @@ import {
   volume,
   weekday,
 } from "../words/format.ts";
+import { volumeUnit } from "../words/house-units.ts";
 import { sayLater } from "../words/say-later.ts";
 import { volumeShown } from "../words/shown.ts";
 import { DripTable, drawnInWords } from "./drip-table.tsx";
@@ -136,7 +137,7 @@ export function DripChart({ run, visit, forecast, style, now }: DripChartProps) 
   const chart = dripChartOf(visit, collectedIn(run, visit), forecast, {
     until: over ?? now,
     zoneMs: wallAhead(visit.startedAt),
-    unitMl: style.volumes === "oz" ? ounceInMl(style.ounce) : 1,
+    unitMl: volumeUnit(style.volumes) === "oz" ? ounceInMl(style.ounce) : 1,
   });
   const paper = paperOf(chart);
   const words = sayLater.drip.chart;

@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Figure } from "../../core/quantity/figure.ts";
 import { withinText } from "../words/change-text.ts";
 import { type FigureStyle, figureText } from "../words/format.ts";
 import { named } from "../words/joined.ts";
 import { ruleText } from "../words/rule-text.ts";
 import { sayLater } from "../words/say-later.ts";
+import { Opened } from "./opened.tsx";
 import "./figure-button.css";
 
 interface FigureProps {
@@ -63,29 +64,17 @@ function Rule({ figure, style }: FigureProps) {
 }
 
 function Sheet({ figure, style, onClose }: FigureProps & { readonly onClose: () => void }) {
-  const sheet = useRef<HTMLDialogElement>(null);
-  const words = sayLater.plan;
   const within = withinText(figure, style);
-  useEffect(() => sheet.current?.showModal(), []);
+  const words = sayLater.plan;
+  const name = nameOf(figure);
   return (
-    <dialog
-      class="figure-button-sheet"
-      ref={sheet}
-      aria-label={named(words.working, nameOf(figure))}
-      onClose={onClose}
-    >
-      <h2>{nameOf(figure)}</h2>
+    <Opened title={name} name={named(words.working, name)} onClose={onClose}>
       <p class="figure-button-value">
         {figureText(figure, style)}
         {within !== undefined && <span> {words.within(within)}</span>}
       </p>
       <Rule figure={figure} style={style} />
-      <form method="dialog" class="figure-button-foot">
-        <button type="submit" class="figure-button-close">
-          {words.close}
-        </button>
-      </form>
-    </dialog>
+    </Opened>
   );
 }
 

@@ -8,8 +8,7 @@ const wantsSoundCheck = ({ missing }: AlarmStatus): boolean =>
   missing.includes("sound-unheard") || missing.includes("sound-check-old");
 
 /** Whether it will ring, in one sentence made of facts only; and the way to what only a person knows. */
-export function StatusLine({ status }: { readonly status: AlarmStatus | undefined }) {
-  if (status === undefined) return null;
+export function StatusLine({ status }: { readonly status: AlarmStatus }) {
   return (
     <>
       <p class="status-line" data-layer={status.layer}>

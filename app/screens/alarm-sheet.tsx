@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import type { Alarm } from "../alarm/alarm.ts";
 import { perform } from "../commands.ts";
 import { later } from "../later.tsx";
@@ -41,6 +41,13 @@ function Unsaved({ refused }: { readonly refused: string | undefined }) {
   );
 }
 
+/** A sheet that somebody opened would lie over what rings: it gives way. */
+function useOnTop(rings: boolean): void {
+  useLayoutEffect(() => {
+    if (rings) for (const one of document.querySelectorAll("dialog")) one.close();
+  }, [rings]);
+}
+
 /** What rings now, over whatever screen is shown: the whole lower half answers it. */
 export function AlarmSheet() {
   const [refused, setRefused] = useState<string | undefined>(undefined);
@@ -49,6 +56,7 @@ export function AlarmSheet() {
   const due = ringing.value;
   const first = due?.alarms[0];
   const moved = clockMoved.value;
+  useOnTop(first !== undefined);
   if (moved !== undefined && openRuns.value.length > 0) return <ClockQuestion moved={moved} />;
   if (due === undefined || first === undefined) return null;
   const words = say.alarm;

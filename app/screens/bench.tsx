@@ -10,7 +10,10 @@ import "./bench.css";
 export const benchRows = async () => (await import("./bench/rows.tsx")).BenchRows;
 const Rows = later(benchRows);
 
-/** What the hours ahead ask for is worked out once the batches stand there. */
+/**
+ * What the hours ahead ask for is worked out once the batches stand there. The ways on from here come
+ * with it: what is there must not move under a finger.
+ */
 const Ahead = later(async () => {
   await firstLook;
   const [{ Ahead: shown }, { readyAhead }] = await Promise.all([
@@ -27,7 +30,7 @@ const FirstStart = later(async () => {
   return (await import("./bench/first-start.tsx")).FirstStart;
 }, true);
 
-/** Comes last: what is there must not move under a finger. */
+/** Comes last, as above. */
 const BackupLine = later(async () => {
   await firstLook;
   return (await import("../ahead/backup-line.tsx")).BackupLine;
@@ -40,17 +43,19 @@ export function BenchScreen() {
     <main class="bench">
       <h1 class="visually-hidden">{say.bench.title}</h1>
       {none ? <p class="bench-empty">{say.bench.empty}</p> : <Rows />}
-      {(!none || planned.value.length > 0) && (
-        <>
-          <Ahead />
-          <LinkButton href={routes.days}>{say.bench.prepList}</LinkButton>
-        </>
+      {none && (
+        <LinkButton href={routes.specs} tone="main">
+          {say.bench.toSpecs}
+        </LinkButton>
       )}
-      <LinkButton href={routes.specs} tone={none ? "main" : "plain"}>
-        {none ? say.bench.toSpecs : say.bench.start}
-      </LinkButton>
-      {none && <FirstStart />}
-      <BackupLine />
+      {none && planned.value.length === 0 ? (
+        <>
+          <FirstStart />
+          <BackupLine />
+        </>
+      ) : (
+        <Ahead />
+      )}
     </main>
   );
 }

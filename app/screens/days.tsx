@@ -9,7 +9,7 @@ import { shareFile } from "../device/share.ts";
 import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
-import { now, openRuns, settings } from "../state.ts";
+import { now, openBatches, settings } from "../state.ts";
 import { fileDate } from "../words/format.ts";
 import { named } from "../words/joined.ts";
 import { sayLater } from "../words/say-later.ts";
@@ -88,7 +88,7 @@ function Filled() {
 
 /** The days ahead: what hands are wanted for and when, worked back from every ready-by. */
 export function DaysScreen() {
-  const none = waiting.value.length === 0 && openRuns.value.length === 0;
+  const none = waiting.value.length === 0 && openBatches.value.length === 0;
   return (
     <main class="days">
       <h1>{words.title}</h1>

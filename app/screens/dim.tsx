@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
 import { type BenchRow, benchRows } from "../../core/board/bench.ts";
-import { glassOf } from "../../core/board/column.ts";
+import { glassOf } from "../../core/board/glass.ts";
 import { stepOfVisit } from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
 import { usePress } from "../parts/use-press.ts";

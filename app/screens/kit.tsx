@@ -33,7 +33,7 @@ function Cautions() {
     <section class="kit-part">
       <h2>{sayLater.kit.cautions.title}</h2>
       <ul class="kit-list">
-        {sayLater.cautions.house.map((line) => (
+        {Object.values(sayLater.cautions.house).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

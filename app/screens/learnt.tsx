@@ -1,6 +1,9 @@
 import { kindOf } from "../../core/logbook/learn/house-learning.ts";
 import type { BatchRecord } from "../../core/logbook/record.ts";
+import { ToMake } from "../ahead/to-make.tsx";
+import { DemoHistory } from "../demo/history/asked-for.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
+import { Why } from "../parts/why.tsx";
 import { routes } from "../routes.ts";
 import { records, recordsRead } from "../state.ts";
 import { decimals } from "../words/format.ts";
@@ -36,6 +39,7 @@ function Kinds({ batches, of }: WorldProps & { readonly of: readonly BatchRecord
     <section class="learnt-part">
       <h2>{words.kinds}</h2>
       <p>{words.kindsWhy}</p>
+      <Why of="range" />
       {kindsIn(of).map(([kind, sample]) => (
         <Kind key={kind} batches={batches} kind={kind} sample={sample} />
       ))}
@@ -100,7 +104,13 @@ function Everything() {
   return (
     <>
       <h1>{words.title}</h1>
-      {own.length === 0 && <p>{words.none}</p>}
+      {own.length === 0 && (
+        <>
+          <p>{words.none}</p>
+          <ToMake />
+          {invented.length === 0 && <DemoHistory />}
+        </>
+      )}
       <World batches={own} />
       {invented.length > 0 && <h2 class="learnt-world">{words.demoTitle}</h2>}
       <World batches={invented} />

@@ -1,9 +1,10 @@
+import { ToMake } from "../ahead/to-make.tsx";
 import { DemoHistory } from "../demo/history/asked-for.tsx";
 import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
-import { openRuns, recordsRead } from "../state.ts";
+import { recordsRead } from "../state.ts";
 import { percent } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
@@ -14,14 +15,10 @@ import { Rows } from "./logbook/rows.tsx";
 import "./logbook.css";
 
 function Empty() {
-  const words = sayLater.logbook;
-  const running = openRuns.value.length > 0;
   return (
     <>
-      <p class="logbook-empty">{words.empty}</p>
-      <LinkButton href={running ? routes.bench : routes.specs}>
-        {running ? words.toBench : words.toSpecs}
-      </LinkButton>
+      <p class="logbook-empty">{sayLater.logbook.empty}</p>
+      <ToMake />
       <DemoHistory />
     </>
   );

@@ -1,10 +1,9 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
-import { glassOf } from "../../core/board/column.ts";
+import { glassOf } from "../../core/board/glass.ts";
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { asksShape } from "../../core/run/drip-outlook.ts";
-import { handOverOf } from "../../core/run/hand-over.ts";
 import {
   endingOf,
   openVisit,
@@ -13,14 +12,17 @@ import {
   stepOfVisit,
   type Visit,
 } from "../../core/run/run.ts";
+import { secondWatchOf } from "../../core/run/second-watch.ts";
+import { statusNow } from "../known-status.ts";
 import { later } from "../later.tsx";
 import { Column } from "../parts/column.tsx";
 import { usePageKeys } from "../parts/page-keys.ts";
 import { StatusLine } from "../parts/status-line.tsx";
+import { Why, type WhyName } from "../parts/why.tsx";
 import { isPractice } from "../practice.ts";
 import { routes } from "../routes.ts";
 import { WhichYield } from "../settle/which-yield.tsx";
-import { alarmStatus, now, runOf } from "../state.ts";
+import { now, runOf } from "../state.ts";
 import { isWet } from "../wet-hands.ts";
 import { dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
@@ -113,6 +115,24 @@ function Warm({ run }: { readonly run: Run }) {
   );
 }
 
+/** The question that a step raises, if any. */
+function questionOf(run: Run, visit: Visit): WhyName | undefined {
+  switch (stepOfVisit(run, visit).work) {
+    case "milk":
+      return run.plan.spec.wash?.order === "punch-into-milk" ? "milkFirst" : undefined;
+    case "pass":
+      return "clearEnough";
+    case "re-pour":
+      return "pourBack";
+    case "yield":
+      return "whichYield";
+    case "top-up":
+      return "topUp";
+    default:
+      return undefined;
+  }
+}
+
 function Doing({ run, visit }: WorkProps) {
   const glass = glassOf(run);
   const [alarm] = alarmsOf(run);
@@ -122,8 +142,9 @@ function Doing({ run, visit }: WorkProps) {
   // A new step is read from its top, however far down the one before was left.
   useLayoutEffect(() => body.current?.closest("main")?.scrollIntoView(), []);
   const { work } = stepOfVisit(run, visit);
+  const question = questionOf(run, visit);
   // Longer than anybody stands by: asked before anything else is read.
-  const asked = asksForWatch(handOverOf(run));
+  const asked = asksForWatch(secondWatchOf(run));
   const clock = visit.dueAt !== undefined && <Countdown run={run} visit={visit} />;
   return (
     <>
@@ -144,6 +165,7 @@ function Doing({ run, visit }: WorkProps) {
           <h1 class="run-verb">{verb}</h1>
           <p class="run-detail">{detailOf(run, visit)}</p>
           {work === "top-up" && <Advice run={run} />}
+          {question !== undefined && <Why of={question} />}
         </div>
       </div>
       {work === "pass" && clock}
@@ -200,7 +222,7 @@ export function RunScreen({ id }: { readonly id: string }) {
         </p>
       )}
       {more && <More run={run} />}
-      {ended === undefined && <StatusLine status={alarmStatus.value} />}
+      {ended === undefined && <StatusLine status={statusNow()} />}
       {ended === undefined && <Warm run={run} />}
       {run.pausedAt !== undefined && (
         <p class="run-warm run-strong">

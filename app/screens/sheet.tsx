@@ -6,7 +6,8 @@ import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { now, runOf } from "../state.ts";
-import { dateYear, decimals, duration, stampTime } from "../words/format.ts";
+import { degreesRead } from "../words/degrees.ts";
+import { dateYear, duration, stampTime } from "../words/format.ts";
 import { named } from "../words/joined.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
@@ -102,9 +103,7 @@ function Noted({ run, sheet }: SheetProps) {
     <>
       <List
         title={words.temperatures}
-        lines={temperatures.map(({ at, celsius }) =>
-          named(stampTime(at), `${decimals(celsius, 1)} °C`),
-        )}
+        lines={temperatures.map(({ at, celsius }) => named(stampTime(at), degreesRead(celsius)))}
       />
       <List title={words.lots} lines={lots.map(lotLine)} />
       {earliestLot !== undefined && <p>{words.earliest(dateYear(earliestLot))}</p>}

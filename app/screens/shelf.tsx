@@ -1,8 +1,7 @@
 import { useState } from "preact/hooks";
 import { type Shelved, shelfOf } from "../../core/board/shelf.ts";
-import { LinkButton } from "../parts/link-button.tsx";
+import { ToMake } from "../ahead/to-make.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
-import { routes } from "../routes.ts";
 import { now, records, recordsRead } from "../state.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
@@ -54,11 +53,10 @@ function Forgotten({ rows }: { readonly rows: readonly Shelved[] }) {
 }
 
 function Empty() {
-  const words = sayLater.shelf;
   return (
     <>
-      <p class="shelf-empty">{words.empty}</p>
-      <LinkButton href={routes.bench}>{words.toBench}</LinkButton>
+      <p class="shelf-empty">{sayLater.shelf.empty}</p>
+      <ToMake />
     </>
   );
 }

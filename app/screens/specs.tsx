@@ -105,7 +105,12 @@ export function SpecsScreen() {
       {book.length > WORTH_SEARCHING && (
         <Field label={words.search} value={looked} keyboard="search" onInput={setLooked} />
       )}
-      {book.length > 0 && shown.length === 0 && <p role="status">{words.noneFound(looked)}</p>}
+      {book.length > 0 && shown.length === 0 && (
+        <>
+          <p role="status">{words.noneFound(looked)}</p>
+          <TapButton onAct={() => setLooked("")}>{sayLater.empty.allSpecs}</TapButton>
+        </>
+      )}
       <ul class="specs-list">
         {shown.map((spec) => (
           <Entry key={spec.id} spec={spec} />

@@ -3,6 +3,7 @@ import type { Run } from "../../core/run/run.ts";
 import { differingYields } from "../../core/run/yield-conflict.ts";
 import { noted } from "../noted.ts";
 import { HoldButton } from "../parts/hold-button.tsx";
+import { Why } from "../parts/why.tsx";
 import { settings } from "../state.ts";
 import { clockTime, volume } from "../words/format.ts";
 import { say } from "../words/say.ts";
@@ -22,6 +23,7 @@ export function WhichYield({ run }: { readonly run: Run }) {
     <section class="which-yield" role="alert">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
+      <Why of="whichYield" />
       {differing.map(({ ml, at }) => (
         <HoldButton
           key={ml}

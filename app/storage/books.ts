@@ -2,6 +2,7 @@ import { type Planned, plannedSchema } from "../../core/board/planned.ts";
 import { type Procedure, procedureSchema } from "../../core/method/procedure.ts";
 import { type Ingredient, ingredientSchema } from "../../core/spec/ingredient.ts";
 import { type Spec, specSchema } from "../../core/spec/spec.ts";
+import type { Checked } from "./checked.ts";
 import type { Database } from "./database.ts";
 
 /** Whole records, replaced when saved: the spec book, the cupboard, the procedures, the plans. */
@@ -15,7 +16,7 @@ export interface Books {
 /** The name of a book. */
 export type Book = keyof Books;
 
-type Check<Value> = (entry: unknown) => { success: boolean; data?: Value | undefined };
+type Check<Value> = (entry: unknown) => Checked<Value>;
 
 /** How a record of each book is read. */
 export const CHECKS: { readonly [Name in Book]: Check<Books[Name][number]> } = {
@@ -64,8 +65,8 @@ export async function writeTo<Name extends Book>(
   records: Books[Name],
 ): Promise<void> {
   const tx = db.transaction(name, "readwrite", { durability: "strict" });
-  const shelf = tx.objectStore(name);
-  await Promise.all([...records.map((one) => shelf.put({ ...one })), tx.done]);
+  const store = tx.objectStore(name);
+  await Promise.all([...records.map((one) => store.put({ ...one })), tx.done]);
 }
 
 /** Removes a record; batches made from it keep their own frozen copy. */

@@ -5,20 +5,20 @@ import type { BatchRecord } from "../../core/logbook/record.ts";
 const NAME = "second-pour";
 const VERSION = 3;
 
-interface Shelf {
+interface Store {
   key: string;
   value: { id: string };
 }
 
 /** What the phone keeps. Values are checked on the way out, so they are unknown until then. */
-export interface Shelves extends DBSchema {
+export interface Stores extends DBSchema {
   events: { key: string; value: { id: string; runId: string }; indexes: { runId: string } };
-  specs: Shelf;
-  ingredients: Shelf;
+  specs: Store;
+  ingredients: Store;
   /** The house's own procedures. */
-  procedures: Shelf;
+  procedures: Store;
   /** Batches that are planned and not begun. */
-  planned: Shelf;
+  planned: Store;
   settings: { key: string; value: unknown };
   /** What lists need of each batch, worked out from its events. */
   records: { key: string; value: StoredRecord; indexes: { openSince: number } };
@@ -51,7 +51,7 @@ export interface StoredPhoto {
 }
 
 /** The open database. */
-export type Database = IDBPDatabase<Shelves>;
+export type Database = IDBPDatabase<Stores>;
 
 /** What the caller wants to hear about the connection. */
 export interface DatabaseNews {
@@ -107,7 +107,7 @@ export async function openDatabase(news: DatabaseNews): Promise<Opened> {
     terminated: news.onLost,
   };
   try {
-    const db = await openDB<Shelves>(NAME, VERSION, {
+    const db = await openDB<Stores>(NAME, VERSION, {
       ...letGo,
       upgrade(upgraded, oldVersion) {
         for (const step of STEPS.slice(oldVersion)) step(upgraded);
@@ -116,6 +116,6 @@ export async function openDatabase(news: DatabaseNews): Promise<Opened> {
     return { db, newer: false };
   } catch (error) {
     if (!isNewer(error)) throw error;
-    return { db: await openDB<Shelves>(NAME, undefined, letGo), newer: true };
+    return { db: await openDB<Stores>(NAME, undefined, letGo), newer: true };
   }
 }

@@ -1,5 +1,6 @@
 import { RECORD_SHAPE } from "../../core/logbook/record-shape.ts";
 import type { Database, StoredRecord } from "./database.ts";
+import { field } from "./field.ts";
 
 /** Under this key stands which records are true; they are worked out anew where it says otherwise. */
 const STATE = "records";
@@ -20,8 +21,7 @@ const ids = (value: unknown): readonly string[] =>
 
 function stateOf(stored: unknown): RecordsState {
   if (typeof stored !== "object" || stored === null) return { shape: 0, stale: [] };
-  const field = (key: string): unknown => Object.getOwnPropertyDescriptor(stored, key)?.value;
-  return { shape: Number(field("shape")), stale: ids(field("stale")) };
+  return { shape: Number(field(stored, "shape")), stale: ids(field(stored, "stale")) };
 }
 
 /** Which records are not to be trusted; nothing where all are. */
@@ -32,15 +32,15 @@ export async function staleRecords(db: Database): Promise<Stale | undefined> {
 }
 
 /** The store in which it is said which records are stale, inside somebody's own transaction. */
-interface StateShelf {
+interface StateStore {
   readonly get: (key: string) => Promise<unknown>;
   readonly put: (value: unknown, key: string) => Promise<unknown>;
 }
 
 /** Says that the logs of some runs grew without their records: in the transaction that grew them. */
-export async function markStale(shelf: StateShelf, runIds: Iterable<string>): Promise<void> {
-  const { shape, stale } = stateOf(await shelf.get(STATE));
-  await shelf.put({ shape, stale: [...new Set([...stale, ...runIds])] }, STATE);
+export async function markStale(store: StateStore, runIds: Iterable<string>): Promise<void> {
+  const { shape, stale } = stateOf(await store.get(STATE));
+  await store.put({ shape, stale: [...new Set([...stale, ...runIds])] }, STATE);
 }
 
 /** Says that every record is true again. */

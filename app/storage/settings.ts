@@ -16,8 +16,10 @@ export const settingsSchema = z.object({
   /** What the app speaks; `auto` as the phone does. */
   language: z._default(z.enum(["auto", "en", "es", "fr"]), "auto"),
   ounce: z._default(z.enum(["bar", "exact"]), "bar"),
-  /** Which units amounts are shown in. */
-  volumes: z._default(z.enum(["ml", "oz"]), "ml"),
+  /** Which units amounts are shown in; `auto` as where the phone is. Older records mean ml. */
+  volumes: z._default(z.enum(["auto", "ml", "oz"]), "ml"),
+  /** Which unit temperatures are told in; older records mean degrees C. */
+  degrees: z._default(z.enum(["auto", "C", "F"]), "C"),
   /** Whether a plan's amounts are exact or in steps of the house's jigger or scale. */
   rounding: z._default(z.enum(["exact", "jigger", "scale"]), "exact"),
   /** Step of the house's jigger or jug, ml. */
@@ -72,15 +74,23 @@ export const settingsSchema = z.object({
 /** What the house has chosen. */
 export type Settings = Readonly<z.infer<typeof settingsSchema>>;
 
-/** Before anything was chosen. */
-export const DEFAULT_SETTINGS: Settings = settingsSchema.parse({});
+/**
+ * Before anything was chosen. A new phone takes the units of its country; one that has stored its
+ * settings before there was that choice goes on as it was, for somebody is used to it.
+ */
+export const DEFAULT_SETTINGS: Settings = settingsSchema.parse({
+  volumes: "auto",
+  degrees: "auto",
+});
 
 const SETTINGS = "settings";
 const DEVICE = "device";
 
 /** Reads the settings; a damaged record falls back to the defaults. */
 export async function readSettings(db: Database): Promise<Settings> {
-  const checked = settingsSchema.safeParse((await db.get("settings", SETTINGS)) ?? {});
+  const checked = settingsSchema.safeParse(
+    (await db.get("settings", SETTINGS)) ?? DEFAULT_SETTINGS,
+  );
   return checked.success ? checked.data : DEFAULT_SETTINGS;
 }
 

@@ -1,5 +1,7 @@
 import type { Figure } from "../../core/quantity/figure.ts";
+import { degreesApart } from "./degrees.ts";
 import { decimals, type FigureStyle, figureShown, figureText, rounded } from "./format.ts";
+import { stepInHouse } from "./house-units.ts";
 import type { Shown } from "./shown.ts";
 
 /** A change with its sign; nothing where it would show as none. */
@@ -17,7 +19,10 @@ export function figureChange(now: Figure, then: Figure, style: FigureStyle): str
 }
 
 /** Half the width of a figure's interval in its own unit, without a sign; nothing where it has none. */
-export const withinText = (one: Figure, style: FigureStyle, bare = false): string | undefined =>
-  one.within === undefined
-    ? undefined
-    : figureText({ ...one, value: one.within }, style, bare || one.unit === "pH");
+export function withinText(one: Figure, style: FigureStyle, bare = false): string | undefined {
+  if (one.within === undefined) return undefined;
+  // A difference of temperatures has no zero to start from.
+  if (one.unit === "degC")
+    return bare ? decimals(stepInHouse(one.within), 0) : degreesApart(one.within);
+  return figureText({ ...one, value: one.within }, style, bare || one.unit === "pH");
+}

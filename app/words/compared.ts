@@ -1,5 +1,6 @@
 import type { ChoiceName, InputName, ResultName } from "../../core/logbook/compare/inputs.ts";
 import { VERDICTS } from "../../core/run/taste.ts";
+import { degrees } from "./degrees.ts";
 import { abv, decimals, duration } from "./format.ts";
 import { sayLater } from "./say-later.ts";
 
@@ -10,7 +11,6 @@ const BY_PLACE = VERDICTS.toReversed();
 export const share = (value: number): string => `${decimals(100 * value, 1)} %`;
 
 const perLitre = (value: number): string => `${decimals(value, 1)} g/L`;
-const degrees = (value: number): string => `${decimals(value, 0)} °C`;
 const plain = (value: number): string => decimals(value, 0);
 
 function verdictText(place: number): string {
@@ -24,8 +24,8 @@ const TEXTS: Readonly<Record<InputName | ResultName, (value: number) => string>>
   "punch-sugar": perLitre,
   "punch-acid": perLitre,
   filters: plain,
-  "degrees-curdle": degrees,
-  "degrees-drip": degrees,
+  "degrees-curdle": (value) => degrees(value),
+  "degrees-drip": (value) => degrees(value),
   "pour-time": duration,
   "rest-time": duration,
   "milk-days": plain,

@@ -1,3 +1,4 @@
+import type { answers } from "./answers.ts";
 import type { kit } from "./en/kit.ts";
 import type { RuleText } from "./rule-text.ts";
 import type { say } from "./say.ts";
@@ -16,6 +17,8 @@ export type KitWords = Spoken<Omit<typeof kit, "table">> & {
 export interface Complete extends Readonly<Record<string, object>> {
   readonly say: typeof say;
   readonly sayLater: Omit<typeof sayLater, "kit"> & { readonly kit: KitWords };
+  /** What the questions beside steps and figures are answered with. */
+  readonly answers: typeof answers;
   readonly refusals: typeof refusalWords;
   /** What the cupboard of a new house is called, by id. */
   readonly ingredientNames: Readonly<Record<string, string>>;

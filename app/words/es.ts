@@ -6,6 +6,7 @@ import { compare } from "./es/compare.ts";
 import { cupboard, ingredient } from "./es/cupboard.ts";
 import { days } from "./es/days.ts";
 import { drip } from "./es/drip.ts";
+import { empty } from "./es/empty.ts";
 import { events } from "./es/events.ts";
 import { first } from "./es/first.ts";
 import { dim, handOver, vessel } from "./es/hand-over.ts";
@@ -29,6 +30,7 @@ import { stock } from "./es/stock.ts";
 import { sums } from "./es/sums.ts";
 import { tasting } from "./es/tasting.ts";
 import { units } from "./es/units.ts";
+import { answers, why } from "./es/why.ts";
 import { work } from "./es/work.ts";
 import type { Tongue } from "./tongue.ts";
 
@@ -43,6 +45,7 @@ const words: Complete = {
     days,
     dim,
     drip,
+    empty,
     events,
     first,
     handing,
@@ -65,7 +68,9 @@ const words: Complete = {
     sums,
     tasting,
     vessel,
+    why,
   },
+  answers,
   refusals,
   ingredientNames,
   ruleTexts,

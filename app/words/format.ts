@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/quantity/figure.ts";
 import type { Ounce } from "../../core/quantity/ounce.ts";
+import { degreeSign, inHouse, type VolumeChoice } from "./house-units.ts";
 import { massShown, type Shown, volumeShown } from "./shown.ts";
 import { tongue } from "./tongue.ts";
 
@@ -21,7 +22,7 @@ function written(value: number, places: number, locale: string): string {
 
 /** A number with exactly so many decimals. */
 export const decimals = (value: number, places: number): string =>
-  written(value, places, tongue.value.locale);
+  written(value, places, tongue.value.figures ?? tongue.value.locale);
 
 /** A number as `decimals` rounds it: toFixed rounds 1.345 down, for its binary is a little less. */
 export const rounded = (value: number, places: number): number =>
@@ -32,7 +33,7 @@ export const decimalMark = (): "." | "," => (tongue.value.numbers === "1,000.5" 
 
 /** How a house wants volumes shown. */
 export interface VolumeStyle {
-  readonly volumes: "ml" | "oz";
+  readonly volumes: VolumeChoice;
   readonly ounce: Ounce;
 }
 
@@ -181,7 +182,7 @@ export function figureShown({ value, unit }: Figure, style: FigureStyle): Shown 
     case "pH":
       return { value, places: 1, unit: "" };
     case "degC":
-      return { value, places: 0, unit: "°C" };
+      return { value: inHouse(value), places: 0, unit: degreeSign() };
     case "kg/m3":
       return { value, places: 0, unit: "kg/m³" };
     case "count":

@@ -6,6 +6,7 @@ import { compare } from "./fr/compare.ts";
 import { cupboard, ingredient } from "./fr/cupboard.ts";
 import { days } from "./fr/days.ts";
 import { drip } from "./fr/drip.ts";
+import { empty } from "./fr/empty.ts";
 import { events } from "./fr/events.ts";
 import { first } from "./fr/first.ts";
 import { dim, handOver, vessel } from "./fr/hand-over.ts";
@@ -29,6 +30,7 @@ import { stock } from "./fr/stock.ts";
 import { sums } from "./fr/sums.ts";
 import { tasting } from "./fr/tasting.ts";
 import { units } from "./fr/units.ts";
+import { answers, why } from "./fr/why.ts";
 import { work } from "./fr/work.ts";
 import type { Tongue } from "./tongue.ts";
 
@@ -43,6 +45,7 @@ const words: Complete = {
     days,
     dim,
     drip,
+    empty,
     events,
     first,
     handing,
@@ -65,7 +68,9 @@ const words: Complete = {
     sums,
     tasting,
     vessel,
+    why,
   },
+  answers,
   refusals,
   ingredientNames,
   ruleTexts,

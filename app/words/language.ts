@@ -5,7 +5,13 @@ export type LanguageChoice = "auto" | Language;
 
 /** The languages whose words are all there: only these are offered. English needs no fetching. */
 const WORDS: { readonly [Other in Language]?: () => Promise<Tongue> } = {
-  es: async () => (await import("./es.ts")).spanish,
+  es: async () => {
+    const [{ spanish }, { inCountry }] = await Promise.all([
+      import("./es.ts"),
+      import("./es/country.ts"),
+    ]);
+    return inCountry(spanish, navigator.languages);
+  },
   fr: async () => (await import("./fr.ts")).french,
 };
 

@@ -4,6 +4,7 @@ import { compare } from "./en/compare.ts";
 import { cupboard, ingredient } from "./en/cupboard.ts";
 import { days } from "./en/days.ts";
 import { drip } from "./en/drip.ts";
+import { empty } from "./en/empty.ts";
 import { events } from "./en/events.ts";
 import { first } from "./en/first.ts";
 import { dim, handOver, vessel } from "./en/hand-over.ts";
@@ -23,6 +24,7 @@ import { spec, specs } from "./en/specs.ts";
 import { stock } from "./en/stock.ts";
 import { sums } from "./en/sums.ts";
 import { tasting } from "./en/tasting.ts";
+import { why } from "./en/why.ts";
 import type { Spoken } from "./spoken.ts";
 import { live } from "./tongue.ts";
 
@@ -35,6 +37,7 @@ const later = {
   days,
   drip,
   dim,
+  empty,
   events,
   first,
   handing,
@@ -57,6 +60,7 @@ const later = {
   sums,
   tasting,
   vessel,
+  why,
 };
 
 /** Wording of screens that are fetched later: kept out of what the page loads before it can draw. */

@@ -1,4 +1,5 @@
 import { type Ounce, ounceInMl } from "../../core/quantity/ounce.ts";
+import { type VolumeChoice, volumeUnit } from "./house-units.ts";
 
 /** A number as it is shown: how many decimals, and its unit. */
 export interface Shown {
@@ -24,8 +25,8 @@ function mlShown(ml: number): Shown {
 }
 
 /** A volume as it is shown, in the house's unit. */
-export function volumeShown(ml: number, style: { volumes: "ml" | "oz"; ounce: Ounce }): Shown {
-  if (style.volumes === "ml") return mlShown(ml);
+export function volumeShown(ml: number, style: { volumes: VolumeChoice; ounce: Ounce }): Shown {
+  if (volumeUnit(style.volumes) === "ml") return mlShown(ml);
   const oz = ml / ounceInMl(style.ounce);
   return { value: oz, places: oz < 10 ? 2 : 1, unit: "oz" };
 }

@@ -11,6 +11,8 @@ export interface Tongue {
   readonly language: Language;
   /** For numbers, dates and times. */
   readonly locale: string;
+  /** For numbers, where the phone's country writes them otherwise. */
+  readonly figures?: string;
   readonly numbers: NumberStyle;
   /** What parts a figure from its unit. */
   readonly gap: string;

@@ -16,7 +16,7 @@ const MOST_STRENGTH = 0.25;
 const HIGHEST = 6.2;
 
 /** How a mix stands when it is to curdle. */
-export interface Standing {
+export interface CurdConditions {
   readonly dairy: DairyKind;
   /** Of the mix, degrees C. */
   readonly temperature: number;
@@ -41,7 +41,7 @@ export interface Standing {
  * @example
  * onsetPh({ dairy: "whole", temperature: 47, strength: 0, heated: false }) // => 5.8 ± 0.01
  */
-export function onsetPh({ dairy, temperature, strength, heated }: Standing): number | null {
+export function onsetPh({ dairy, temperature, strength, heated }: CurdConditions): number | null {
   requireWithin(temperature, -20, 100, "a temperature of the mix in degrees C");
   requireWithin(strength, 0, 1, "a strength of the mix (0 to 1)");
   const { onset, hasCasein } = dairyOf(dairy);

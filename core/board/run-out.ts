@@ -2,7 +2,7 @@ import { DAY } from "../quantity/time-units-table.ts";
 import type { Shelved } from "./shelf.ts";
 
 /** What is there to be poured: ml left, and until when it may be. */
-export type Pourable = Pick<Shelved, "leftMl" | "useBy">;
+export type StockLeft = Pick<Shelved, "leftMl" | "useBy">;
 
 /**
  * When the bar will have nothing left of a spec: each batch is poured at the usual rate, the one with
@@ -13,7 +13,7 @@ export type Pourable = Pick<Shelved, "leftMl" | "useBy">;
  * @param now - epoch ms
  * @returns epoch ms; `now` where nothing is left that may be served
  */
-export function runsOutAt(batches: readonly Pourable[], mlPerDay: number, now: number): number {
+export function runsOutAt(batches: readonly StockLeft[], mlPerDay: number, now: number): number {
   let until = now;
   for (const { leftMl, useBy } of batches.toSorted((a, b) => a.useBy - b.useBy)) {
     const poured = until + (leftMl / mlPerDay) * DAY;

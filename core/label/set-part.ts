@@ -50,7 +50,8 @@ export interface SetPart {
   readonly tidy: boolean;
 }
 
-export interface Room {
+/** What a part is set into: its corner and how wide it is, mm. */
+export interface Space {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -79,7 +80,7 @@ const HEAVY = 0.5;
 const FINE = 0.25;
 
 /** Its line lies inside what it takes up. */
-const boxAround = ({ x, y, width }: Room, height: number): Mark => ({
+const boxAround = ({ x, y, width }: Space, height: number): Mark => ({
   type: "box",
   x: x + HEAVY / 2,
   y: y + HEAVY / 2,
@@ -112,7 +113,7 @@ function sizeOf(part: Part, { type, close }: Setting, width: number, measure: Me
   return Math.min(most * type, Math.max(least * type, fits));
 }
 
-const marksOf = ({ lines }: Lines, size: number, step: number, { x, y }: Room): readonly Mark[] =>
+const marksOf = ({ lines }: Lines, size: number, step: number, { x, y }: Space): readonly Mark[] =>
   lines.flatMap((line, index) =>
     line.map(
       (one): Mark => ({
@@ -128,7 +129,7 @@ const marksOf = ({ lines }: Lines, size: number, step: number, { x, y }: Room): 
   );
 
 /** Sets a part: what its look enlarges shrinks to the least that it may be before it is broken. */
-export function setPart(part: Part, room: Room, setting: Setting, measure: Measure): SetPart {
+export function setPart(part: Part, room: Space, setting: Setting, measure: Measure): SetPart {
   const { x, y, width } = room;
   const { type } = setting;
   const framed = part.look === "boxed";

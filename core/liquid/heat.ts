@@ -79,7 +79,7 @@ export function mixingHeatOf(liquid: Liquid, temperature: number): number {
 }
 
 /** A drink and the ice it meets. */
-export interface Meeting {
+export interface DrinkOnIce {
   readonly drink: Liquid;
   /** degrees C */
   readonly temperature: number;
@@ -99,7 +99,7 @@ export interface Meeting {
  * @source heat balance: drink, heat of mixing with the meltwater, ice, melting at that temperature
  * @limits nothing comes from glass, tin or air
  */
-export function heatLeft(meeting: Meeting, melted: number, end: number): number {
+export function heatLeft(meeting: DrinkOnIce, melted: number, end: number): number {
   const { drink, temperature, ice, iceTemperature } = meeting;
   const after = { ...drink, water: drink.water + melted };
   const melting = MELTING_HEAT + (WATER_HEAT_CAPACITY - ICE_HEAT_CAPACITY) * end;

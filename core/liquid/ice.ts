@@ -1,7 +1,7 @@
 import { requireWithin } from "../quantity/require-within.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import { freezingPoint, iceFraction } from "./freezing.ts";
-import { heatLeft, type Meeting } from "./heat.ts";
+import { type DrinkOnIce, heatLeft } from "./heat.ts";
 import { type Liquid, massOf, strengthOf, volumeOf } from "./liquid.ts";
 import { mix, waterOf } from "./mixing.ts";
 import { polynomial } from "./polynomial.ts";
@@ -40,7 +40,7 @@ const mlOfWater = (mass: number): number => mass / gramsOfWater(1);
 
 /** Cooled by melting `grams` of wet ice, but never below where the diluted drink would freeze. */
 function temperatureAfter(drink: Liquid, temperature: number, grams: number): number {
-  const meeting: Meeting = { drink, temperature, ice: grams, iceTemperature: 0 };
+  const meeting: DrinkOnIce = { drink, temperature, ice: grams, iceTemperature: 0 };
   const lowest = Math.min(temperature, freezingPoint({ ...drink, water: drink.water + grams }));
   const left = (end: number): number => heatLeft(meeting, grams, end);
   if (lowest === temperature || left(lowest) <= 0) return lowest;
@@ -105,7 +105,7 @@ interface Settled {
 function settle(drink: Liquid, temperature: number, ice: Ice, least: number): Settled {
   requireWithin(ice.temperature, COLDEST, 0, "the temperature of ice in degrees C");
   const most = ice.mass ?? 10 * massOf(drink);
-  const meeting = (melted: number): Meeting => ({
+  const meeting = (melted: number): DrinkOnIce => ({
     drink,
     temperature,
     ice: ice.mass ?? melted,

@@ -1,4 +1,4 @@
-import { middleOf } from "./time-to-clear.ts";
+import { quartilesOf } from "./quartiles.ts";
 
 /** The usual range of single figures, one after another. */
 export interface Control {
@@ -40,8 +40,8 @@ export function controlOf(figures: readonly number[]): Control | undefined {
   const movingRange = ranges.reduce((sum, one) => sum + one, 0) / ranges.length;
   const reach = FROM_MEAN * movingRange;
   const [low, high] = [mean - reach, mean + reach];
-  const middle = middleOf(figures).median;
-  const robustReach = FROM_MEDIAN * middleOf(ranges).median;
+  const middle = quartilesOf(figures).median;
+  const robustReach = FROM_MEDIAN * quartilesOf(ranges).median;
   return {
     mean,
     movingRange,

@@ -1,6 +1,7 @@
 import type { Outcome, ReadingKey } from "../method/procedure.ts";
 import { MINUTE } from "../quantity/time-units-table.ts";
 import { type Run, roundOf, stepOfVisit } from "../run/run.ts";
+import { bottlesMl } from "../run/stock.ts";
 import type { BatchRecord } from "./record.ts";
 
 /** What a cell of a table holds: a figure, a text, or nothing. */
@@ -128,8 +129,7 @@ const BATCH: Readonly<Record<BatchColumn, Column>> = {
   topUp: ({ topUp }) => topUp?.poured,
   bottled: ({ bottled }, say) => timed(bottled?.at, say),
   bottles: ({ bottled }) => bottled?.bottles.reduce((sum, { count }) => sum + count, 0),
-  bottledMl: ({ bottled }) =>
-    bottled?.bottles.reduce((sum, { count, size }) => sum + count * size, 0),
+  bottledMl: ({ bottled }) => bottled && bottlesMl(bottled.bottles),
   useBy: ({ bottled }, say) => timed(bottled?.useBy, say),
   pour: ({ pour }) => pour,
   ingredients: ({ ingredients }) => listed(ingredients),

@@ -1,6 +1,8 @@
 import { acidPerLitre, strengthOf, sugarPerLitre } from "../liquid/liquid.ts";
 import { actualFinal } from "../run/actual.ts";
 import { bottledOf, measuredYield, type Run, topUpOf } from "../run/run.ts";
+import { bottlesMl } from "../run/stock.ts";
+import { milkMeasured } from "../run/wash-progress.ts";
 
 /** What the plan foretold, beside what was measured. */
 export interface Beside {
@@ -34,15 +36,14 @@ export function planBesideOf(run: Run): readonly Beside[] {
   const { plan } = run;
   const through = measuredYield(run);
   const topUp = topUpOf(run)?.ml;
-  const milk = run.readings.findLast(({ what, unit }) => what === "milk" && unit === "ml")?.value;
-  const bottled = bottledOf(run)?.bottles.reduce((sum, { count, size }) => sum + count * size, 0);
+  const bottled = bottledOf(run);
   const known = through !== undefined || topUp !== undefined;
   const actual = known ? actualFinal(run) : undefined;
   return [
-    ...beside("milk", "ml", plan.milk?.ml, milk),
+    ...beside("milk", "ml", plan.milk?.ml, milkMeasured(run)),
     ...beside("yield", "ml", plan.yield?.expected, through),
     ...beside("topUp", "ml", plan.heldBackMl > 0 ? plan.heldBackMl : undefined, topUp),
-    ...beside("bottled", "ml", plan.finalMl, bottled),
+    ...beside("bottled", "ml", plan.finalMl, bottled && bottlesMl(bottled.bottles)),
     ...beside("strength", "abv", strengthOf(plan.final), actual && strengthOf(actual)),
     ...beside("sugar", "g/L", sugarPerLitre(plan.final), actual && sugarPerLitre(actual)),
     ...beside("acid", "g/L", acidPerLitre(plan.final), actual && acidPerLitre(actual)),

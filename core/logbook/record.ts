@@ -8,6 +8,7 @@ import { type Stock, stockOf } from "../run/stock.ts";
 import type { Repeat, Scores, Verdict } from "../run/taste.ts";
 import { milkPoured, passesOf } from "../run/wash-progress.ts";
 import type { Plan } from "../spec/plan.ts";
+import { punchMeasuredOut } from "../spec/plan-use.ts";
 import type { FilterShape } from "../spec/spec.ts";
 import { type Balance, balanceIn } from "./balance.ts";
 import { type MadeHow, madeHow } from "./compare/made-how.ts";
@@ -97,10 +98,10 @@ export interface BatchRecord {
 }
 
 function washIn(run: Run): { wash?: WashRecord } {
-  const { milk, spec, lines } = run.plan;
+  const { milk, spec } = run.plan;
   if (milk === undefined || spec.wash === undefined) return {};
   const { order, filters } = spec.wash;
-  const punchMl = lines.reduce((sum, line) => sum + line.before.ml, 0);
+  const punchMl = punchMeasuredOut(run.plan);
   const milkMl = milkPoured(run);
   return {
     wash: { dairy: milk.dairy, milkMl, punchMl, order, filters, shape: shapeOf(run) },

@@ -1,7 +1,7 @@
 import { plainLetters } from "../quantity/plain-letters.ts";
 import type { Repeat, Verdict } from "../run/taste.ts";
 import type { EndedBatch } from "./logbook.ts";
-import { middleOf } from "./time-to-clear.ts";
+import { quartilesOf } from "./quartiles.ts";
 
 /** `low` and `high`: further from what was expected than is usual. */
 export type YieldBand = "low" | "near" | "high";
@@ -96,7 +96,7 @@ export function summaryOf(batches: readonly EndedBatch[]): Summary {
   if (shares.length === 0) return { batches: batches.length };
   return {
     batches: batches.length,
-    share: { median: middleOf(shares).median, of: shares.length },
+    share: { median: quartilesOf(shares).median, of: shares.length },
   };
 }
 

@@ -1,14 +1,6 @@
 import type { LearntWaits } from "../method/learnt-times.ts";
 import { type Run, stepOfVisit, type Visit } from "../run/run.ts";
-
-/** The middle of some figures, and the quarters around it: an odd batch moves neither far. */
-export interface Middle {
-  readonly median: number;
-  /** A quarter of the figures lie below. */
-  readonly low: number;
-  /** A quarter of the figures lie above. */
-  readonly high: number;
-}
+import { quartilesOf } from "./quartiles.ts";
 
 /** How one batch came to run clear. Times in ms. */
 export interface Cleared {
@@ -32,32 +24,6 @@ export interface MayHaveCleared {
 const FEWEST = 3;
 /** Older batches than these were made by other hands, filters or milk: judgement. */
 const LATEST = 20;
-
-/** A share of the way through sorted figures, between two of them where it falls there. */
-function quantile(sorted: readonly number[], share: number): number {
-  const place = share * (sorted.length - 1);
-  const below = sorted[Math.floor(place)] ?? 0;
-  const above = sorted[Math.ceil(place)] ?? below;
-  return below + (above - below) * (place - Math.floor(place));
-}
-
-/**
- * Median and quartiles of some figures.
- *
- * @param figures - one or more
- * @source quantiles with linear interpolation between order statistics: Hyndman and Fan, Sample
- *   quantiles in statistical packages, The American Statistician 50 (1996), type 7 (from memory)
- * @example
- * middleOf([4, 1, 3, 2]).median // => 2.5
- */
-export function middleOf(figures: readonly number[]): Middle {
-  const sorted = figures.toSorted((a, b) => a - b);
-  return {
-    median: quantile(sorted, 0.5),
-    low: quantile(sorted, 0.25),
-    high: quantile(sorted, 0.75),
-  };
-}
 
 /** How long a pass waited until it was answered; the one that asks, until it ran clear. */
 function waitsOf(passes: readonly Visit[], clear: Visit, at: number): Cleared["waits"] {
@@ -113,7 +79,7 @@ export function timeToClear(
     const seen = cleared.flatMap(({ waits: own }) =>
       Object.hasOwn(own, step) ? (own[step] ?? []) : [],
     );
-    return [step, middleOf(seen).median] as const;
+    return [step, quartilesOf(seen).median] as const;
   });
   return {
     batches: cleared.length,

@@ -1,6 +1,6 @@
 import { barDaysBetween, type Stock } from "../run/stock.ts";
+import { quartilesOf } from "./quartiles.ts";
 import type { BatchRecord } from "./record.ts";
-import { middleOf } from "./time-to-clear.ts";
 
 /** How fast a spec is poured, as this bar logged it: an estimate. */
 export interface Usage {
@@ -75,7 +75,7 @@ export function usageOf(batches: readonly Stocked[], now: number): Usage | undef
   const poured = pouredByDay(shelved, now);
   const days = new Set(shelved.flatMap((one) => daysThere(one, now))).size;
   if (poured.length < FEWEST_EVENINGS || days < FEWEST_DAYS) return undefined;
-  const { low, high } = middleOf(poured);
+  const { low, high } = quartilesOf(poured);
   const fence = high + FENCE * (high - low);
   const total = poured.reduce((sum, ml) => sum + Math.min(ml, fence), 0);
   return { mlPerDay: total / days, evenings: poured.length, days };

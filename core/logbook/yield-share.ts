@@ -1,5 +1,6 @@
 import { measuredYield, type Run } from "../run/run.ts";
 import { pouredIn } from "../run/wash-progress.ts";
+import { punchMeasuredOut } from "../spec/plan-use.ts";
 
 /** How much of what was poured came through, beside what the plan expected. Volumes in ml. */
 export interface YieldShare {
@@ -24,8 +25,7 @@ export function yieldShareOf(run: Run): YieldShare | undefined {
   const { plan } = run;
   const poured = pouredIn(run);
   if (ml === undefined || plan.yield === undefined || !(poured > 0)) return undefined;
-  const punch = plan.lines.reduce((sum, line) => sum + line.before.ml, 0);
-  const planned = punch + (plan.milk?.ml ?? 0);
+  const planned = punchMeasuredOut(plan) + (plan.milk?.ml ?? 0);
   const expectedMl = plan.yield.expected;
   return { ml, poured, share: ml / poured, expectedMl, expectedShare: expectedMl / planned };
 }

@@ -222,7 +222,7 @@ export function endingOf(run: Run): Ending | undefined {
   return { how: "finished", at: Math.max(...run.visits.map((one) => one.finishedAt ?? 0)) };
 }
 
-/** The latest answer to a single question; earlier ones of the same phone are corrected by it. */
+/** The measured yield, ml, where there is one: the latest word counts, it corrects what was said before. */
 export const measuredYield = (run: Run): number | undefined => run.yields.at(-1)?.ml;
 /** What was bottled, where it was. */
 export const bottledOf = (run: Run): Bottled | undefined => run.bottlings.at(-1);

@@ -1,6 +1,6 @@
 import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
 import { HOUR } from "../quantity/time-units-table.ts";
-import type { StockEnd } from "./event.ts";
+import type { Bottles, StockEnd } from "./event.ts";
 import { bottledOf, type Run } from "./run.ts";
 
 /** What went out in one evening. */
@@ -29,9 +29,19 @@ const MOST_DAYS = 40;
 /** Sums of parts differ by so much, ml. */
 const SLACK = 1e-6;
 
-/** How many bar days lie between two moments: a pour at one in the morning is last night's. */
+/**
+ * How many bar days lie between two moments: a pour at one in the morning is last night's.
+ *
+ * @param later - epoch ms
+ * @param earlier - epoch ms
+ * @returns whole days by the phone's calendar; below 0 where they are the other way round
+ */
 export const barDaysBetween = (later: number, earlier: number): number =>
   differenceInCalendarDays(later - DAY_ENDS, earlier - DAY_ENDS);
+
+/** What bottles hold together, ml. */
+export const bottlesMl = (bottles: readonly Bottles[]): number =>
+  bottles.reduce((sum, { count, size }) => sum + count * size, 0);
 
 function byEvening(run: Run): readonly PouredDay[] {
   const evenings: PouredDay[] = [];
@@ -53,7 +63,7 @@ function byEvening(run: Run): readonly PouredDay[] {
 export function stockOf(run: Run): Stock | undefined {
   const bottled = bottledOf(run);
   if (bottled === undefined) return undefined;
-  const bottledMl = bottled.bottles.reduce((sum, { count, size }) => sum + count * size, 0);
+  const bottledMl = bottlesMl(bottled.bottles);
   const out = run.stockPoured.reduce((sum, { ml }) => sum + ml, 0);
   const left = bottledMl - out;
   const [end] = run.stockEnded;

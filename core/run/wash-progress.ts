@@ -1,20 +1,23 @@
 import type { ReadingKey } from "../method/procedure.ts";
+import { punchMeasuredOut } from "../spec/plan-use.ts";
 import type { Run } from "./run.ts";
 
 /** The latest reading of a volume; what was weighed or counted is none. */
 const latestMl = (run: Run, what: ReadingKey): number | undefined =>
   run.readings.findLast((reading) => reading.what === what && reading.unit === "ml")?.value;
 
+/** The milk that was measured into the vessel, ml; nothing until it is. */
+export const milkMeasured = (run: Run): number | undefined => latestMl(run, "milk");
+
 /** The milk that was measured into the vessel, or the plan's until it is. ml */
-export const milkPoured = (run: Run): number => latestMl(run, "milk") ?? run.plan.milk?.ml ?? 0;
+export const milkPoured = (run: Run): number => milkMeasured(run) ?? run.plan.milk?.ml ?? 0;
 
 /**
  * What went into the vessel before filtering: the punch as planned and the milk as measured.
  *
  * @returns ml, each measured before they met; dry goods have none
  */
-export const pouredIn = (run: Run): number =>
-  run.plan.lines.reduce((sum, line) => sum + line.before.ml, 0) + milkPoured(run);
+export const pouredIn = (run: Run): number => punchMeasuredOut(run.plan) + milkPoured(run);
 
 /** The punch by the plan, the room that dissolved sugar takes included. ml */
 function plannedPunch({ plan }: Run): number {

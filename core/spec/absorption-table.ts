@@ -18,10 +18,3 @@ export const ABSORPTIONS = {
   nibs: { usual: 0.9, low: 0.6, high: 1.3 },
   peel: { usual: 0.6, low: 0.3, high: 1 },
 } as const satisfies Readonly<Record<string, Absorption>>;
-
-/**
- * Water in soft fruit, g per g: 0.8 to 0.9, from memory. Drained, it keeps about as much liquid.
- *
- * @public a figure for the house to put into an ingredient
- */
-export const SOFT_FRUIT_WATER = 0.85;

@@ -14,7 +14,7 @@ import {
 import { serumOf, wheyOf } from "./wash.ts";
 
 /** The likely range of the strength at each stage of a plan. */
-export interface StageStrengths {
+export interface AbvIntervals {
   readonly mixed: StrengthInterval;
   /** Nothing where the spec is not washed. */
   readonly washed?: StrengthInterval;
@@ -142,7 +142,7 @@ function glassStrength(plan: Plan, final: StrengthInterval): StrengthInterval {
  * @limits a mistake common to all pours is not covered; juice, tea and milk are taken to hold no
  * alcohol, and weighed goods to be exact
  */
-export function stageStrengths(plan: Plan): StageStrengths {
+export function abvIntervals(plan: Plan): AbvIntervals {
   const pours = planPours(plan);
   const strain = volumeOf(plan.mixed) / wholeMl(pours, "before");
   const after = volumeOf(plan.heldBack) / wholeMl(pours, "after");

@@ -79,7 +79,7 @@ export function trialAt(
   return accepted({ ...washed, heldBackMl, heldBack, final: mix([washed.clear, heldBack]) });
 }
 
-/** Share of what is held back that a trial pours. */
+/** Share of what is held back that a trial pours, 0 or more: above 1 where the target asks for more. */
 export const pouredShare = (written: Written, trial: Trial, scale: number): number =>
   written.afterMl > 0 ? trial.heldBackMl / (written.afterMl * scale) : 1;
 
@@ -113,7 +113,7 @@ function washParts(
 }
 
 /** What a plan predicts, from punch to glass. */
-export type Outcome = Pick<
+export type Predicted = Pick<
   Plan,
   | "milk"
   | "yield"
@@ -136,7 +136,12 @@ export type Outcome = Pick<
  * @param trial - with something in the bottle
  * @param milkName - what the milk is called; not looked at where nothing is washed
  */
-export function outcomeOf(spec: Spec, trial: Trial, milkName: string, house: HouseRules): Outcome {
+export function outcomeOf(
+  spec: Spec,
+  trial: Trial,
+  milkName: string,
+  house: HouseRules,
+): Predicted {
   const served = servePour(portion(trial.final, spec.serve.pour), spec.serve);
   return {
     ...washParts(spec, trial, milkName, house),

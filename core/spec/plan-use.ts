@@ -13,6 +13,10 @@ export interface PlanUse {
   readonly ingredient?: Ingredient;
 }
 
+/** What is measured out for the punch before it meets the milk, ml; weighed dry goods have none. */
+export const punchMeasuredOut = ({ lines }: Pick<Plan, "lines">): number =>
+  lines.reduce((sum, { before }) => sum + before.ml, 0);
+
 /** Every amount of a plan as it stands in its lines, the milk last. */
 function amountsOf(plan: Plan): readonly Omit<PlanUse, "ingredient">[] {
   const lines = plan.lines.map(({ ingredientId, name, weighed, before, after }) => ({

@@ -11,7 +11,7 @@ import {
 } from "../liquid/liquid.ts";
 import { totalAcid } from "../quantity/acid-name.ts";
 import { type Figure, figure, given } from "../quantity/figure.ts";
-import { stageStrengths } from "./abv-interval.ts";
+import { abvIntervals } from "./abv-interval.ts";
 import type { Plan } from "./plan.ts";
 import { RULES } from "./rules-table.ts";
 import { serumOf } from "./wash.ts";
@@ -65,7 +65,7 @@ export function balanceOf(name: StageName, liquid: Liquid, likely?: StrengthInte
 
 /** The balance of a planned batch at each of its stages, in order, strengths with their range. */
 export function stagesOf(plan: Plan): readonly Stage[] {
-  const likely = stageStrengths(plan);
+  const likely = abvIntervals(plan);
   const mixed = balanceOf("mixed", plan.mixed, likely.mixed);
   const glass = balanceOf("glass", plan.served, likely.glass);
   if (plan.washed === undefined) return [mixed, glass];

@@ -1,5 +1,5 @@
 import { type Liquid, volumeOf } from "../liquid/liquid.ts";
-import { spiritToReach } from "../liquid/top-up.ts";
+import { spiritToReach } from "../liquid/reach-strength.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
 import type { TopUpRule } from "./spec.ts";
 

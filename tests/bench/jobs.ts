@@ -1,12 +1,10 @@
 // Taps, holds, keys and seconds of the five jobs a barback does most, from the Bench, by real fingers
 // on the built app; both phone sizes, every language, both themes: npm run jobs
-import type { Locator } from "playwright-core";
 import { routes } from "../../app/routes.ts";
 import { spanish } from "../../app/words/es.ts";
 import { french } from "../../app/words/fr.ts";
 import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
 import { setup } from "../support/build.ts";
-import type { Hands } from "../support/hands.ts";
 import { note } from "../support/note.ts";
 import { plannedBatch } from "../support/planned-batch.ts";
 import { madeWhole, resumed, started } from "../support/play-run.ts";
@@ -27,62 +25,7 @@ import {
   untilStep,
 } from "../support/walk-page.ts";
 import { stationAt } from "../support/wash-stations.ts";
-
-/**
- * What a practised hand takes, s: to reach a place and press it, to strike a key of a pad, to make up
- * one's mind on a new screen. Card, Moran and Newell's keystroke-level model, CACM 23 (1980) 396, from
- * memory: P 1.1, K 0.28, M 1.35; a hold lasts 0.7 besides, as `press-rules.ts`.
- */
-const POINT = 1.1;
-const KEY = 0.28;
-const MIND = 1.35;
-const HOLD = 0.7;
-/** A thumb's sweep that brings up what is below the fold. */
-const SWEEP = POINT;
-
-interface Effort {
-  taps: number;
-  holds: number;
-  keys: number;
-  sweeps: number;
-  screens: number;
-}
-
-const seconds = ({ taps, holds, keys, sweeps, screens }: Effort): number =>
-  (taps + holds) * POINT + holds * HOLD + keys * KEY + sweeps * SWEEP + screens * MIND;
-
-/** Whether somebody would have to move the screen first. */
-async function belowFold(control: Locator): Promise<boolean> {
-  return control.evaluate((one) => {
-    const { x, y, width, height } = one.getBoundingClientRect();
-    return !one.contains(document.elementFromPoint(x + width / 2, y + height / 2));
-  });
-}
-
-/** Hands that count what they do. */
-function counted(hands: Hands): { readonly hands: Hands; readonly effort: Effort } {
-  const effort: Effort = { taps: 0, holds: 0, keys: 0, sweeps: 0, screens: 1 };
-  const looked = async (control: Locator) => {
-    await control.waitFor();
-    if (await belowFold(control)) effort.sweeps += 1;
-  };
-  return {
-    effort,
-    hands: {
-      ...hands,
-      tap: async (control) => {
-        await looked(control);
-        effort.taps += 1;
-        await hands.tap(control);
-      },
-      hold: async (control) => {
-        await looked(control);
-        effort.holds += 1;
-        await hands.hold(control);
-      },
-    },
-  };
-}
+import { counted, type Effort, seconds } from "./effort.ts";
 
 interface Job {
   readonly name: string;

@@ -1,4 +1,4 @@
-// How well the learning holds on bars whose truth is known: node tests/support/run.mjs tests/bench/learning.ts
+// How well the learning holds on bars whose truth is known: part of npm run bench
 import { coverage, outlierBias } from "../support/simulated-batches.ts";
 
 const BARS = 4000;

@@ -1,5 +1,6 @@
-import { afterAll, afterEach, beforeAll, expect, onTestFinished, test } from "vitest";
+import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { dropProfile, newProfile, untilStored } from "../support/browser.ts";
 import { openTabs } from "../support/real-tabs.ts";
 import { said } from "../support/said.ts";
@@ -18,7 +19,6 @@ import {
   putLog,
   putOn,
   SECOND,
-  startAfresh,
   storedLog,
 } from "../support/walk-page.ts";
 
@@ -26,13 +26,7 @@ const RUN = routes.run("run-a");
 /** Half past the minute, so that the small change of a clock shows in no time of day. */
 const NOW = OPENS + 30 * SECOND;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const sheet = ({ page }: Pick<Bar, "page">) => page.locator(".alarm-sheet");
 const slept = async ({ page }: Bar) =>
@@ -42,7 +36,7 @@ const slept = async ({ page }: Bar) =>
 
 /** A wait of half an hour that has just begun, on a page whose sight is ours. */
 async function waitHalfAnHour() {
-  bar = await startAfresh(bar, takeSight);
+  await bar.afresh(takeSight);
   const log = waiting({ runId: "run-a", batch: "PB-1003", from: NOW, waitFor: 30 * MINUTE });
   await putLog(bar, log, RUN, NOW);
   await bar.page.locator(".run-digits").waitFor();
@@ -128,7 +122,7 @@ test("out of sight for an hour: it rings on return, says how late, and why", asy
 });
 
 test("out of sight with nothing to wait for: no sleep is noted", async () => {
-  bar = await startAfresh(bar, takeSight);
+  await bar.afresh(takeSight);
   const wait = { kind: "hands-on", work: "pour", id: "pour" } as const;
   const log = waiting({ runId: "run-a", batch: "PB-1", from: NOW, waitFor: 1000, step: wait });
   await putLog(

@@ -1,9 +1,10 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { mergeEvents } from "../../core/run/order.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { dripped, madeWhole, type Played, started } from "../support/play-run.ts";
 import { faultsOf } from "../support/readable.ts";
 import { said } from "../support/said.ts";
@@ -12,24 +13,16 @@ import {
   HOUR,
   holdOf,
   OPENS,
-  openBar,
   pass,
   putLog,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
 } from "../support/walk-page.ts";
 
 const words = said.tasting;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const waiting = dripped(started("run-a", "PB-1", OPENS - 12 * HOUR));
 const made = madeWhole(started("run-a", "PB-1", OPENS - 12 * HOUR), {
@@ -98,7 +91,7 @@ test("two people taste it by finger; means, words and who are shown, and all of 
 });
 
 test("an empty sheet is refused with a sentence, and loses nothing", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, made.events, routes.batch("run-a"), OPENS);
   await hands.tap(tapOf(page, words.begin));
@@ -112,7 +105,7 @@ test("an empty sheet is refused with a sentence, and loses nothing", async () =>
 });
 
 test("a verdict, whether to repeat, and tags: given, changed, taken off", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, made.events, routes.batch("run-a"), OPENS);
   const chip = (name: string) => page.getByRole("radio", { name, exact: true });
@@ -150,7 +143,7 @@ const added = (later: Played): readonly RunEvent[] =>
     .map((event) => ({ ...event, id: `b-${event.id}`, act: `b-${event.act}` }));
 
 test("two phones, two yields: asked on the run and on its record, answered once, then never again", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const here = waiting.finish({ answer: { of: "yield", ml: 3700 } }, 5, "phone-a");
   const there = added(waiting.finish({ answer: { of: "yield", ml: 3900 } }, 6, "phone-b"));
@@ -255,7 +248,7 @@ const storedPhotos = (page: Page) =>
   });
 
 test("a photo is made small and upright, loses its place, is shown large, removed and brought back", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, made.events, routes.batch("run-a"), OPENS);
   await page.getByText(said.photos.none).waitFor();
@@ -314,7 +307,7 @@ test("a photo is made small and upright, loses its place, is shown large, remove
 });
 
 test("what is no picture is refused, and changes nothing", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await putLog(bar, made.events, routes.batch("run-a"), OPENS);
   await page.getByText(said.photos.none).waitFor();

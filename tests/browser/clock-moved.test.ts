@@ -1,5 +1,6 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { said } from "../support/said.ts";
 import { waiting } from "../support/waiting.ts";
 import {
@@ -8,11 +9,9 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   putLog,
   SECOND,
   shot,
-  startAfresh,
   storedLog,
 } from "../support/walk-page.ts";
 import { stationAt } from "../support/wash-stations.ts";
@@ -21,18 +20,12 @@ import { stationAt } from "../support/wash-stations.ts";
 const NOW = OPENS + 30 * SECOND;
 const resting = stationAt("run-rest", "PB-1003", NOW - 27 * MINUTE, "curdle");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   await putLog(bar, resting.events, routes.run("run-rest"), NOW);
   await bar.page.getByText(said.work.due("15:00"), { exact: true }).waitFor();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 const question = () => bar.page.getByRole("alertdialog", { name: said.clock.ask });
 

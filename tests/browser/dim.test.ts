@@ -1,31 +1,16 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { SIZES } from "../support/browser.ts";
 import { said } from "../support/said.ts";
 import { type Wait, waiting } from "../support/waiting.ts";
-import {
-  HOUR,
-  MINUTE,
-  OPENS,
-  openBar,
-  pass,
-  putLog,
-  SECOND,
-  shot,
-  startAfresh,
-} from "../support/walk-page.ts";
+import { HOUR, MINUTE, OPENS, pass, putLog, SECOND, shot } from "../support/walk-page.ts";
 
 const DAY = 24 * HOUR;
 const RUN = routes.run("run-a");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const log = (waitFor: number, rest: Partial<Wait> = {}) =>
   waiting({ runId: "run-a", batch: "PB-1003", from: OPENS, waitFor, ...rest });
@@ -34,7 +19,7 @@ const face = (page: Page) => page.locator(".dim-face");
 const gone = (page: Page) => page.waitForFunction(() => !document.querySelector(".dim-face"));
 
 async function openDim(waitFor: number) {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await putLog(bar, log(waitFor), RUN, OPENS);
   await bar.hands.tap(page.getByRole("link", { name: said.handOver.dim, exact: true }));
@@ -118,7 +103,7 @@ test("black but for dim digits, nothing moves by itself, and each minute it is e
 });
 
 test("several batches: the soonest shows, and how many wait besides", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   const other = { runId: "run-b", batch: "BFS-1", spec: "Boatyard Flip-Side" };
   const third = { runId: "run-c", batch: "PB-1005" };
@@ -155,7 +140,7 @@ test("a drop does not leave it, a finger anywhere does", async () => {
 });
 
 test.each(["Escape", "Enter", "ArrowRight"])("%s leaves it: it has the keyboard", async (key) => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await putLog(bar, log(HOUR), routes.dim("run-a"), OPENS);
   await face(page).waitFor();

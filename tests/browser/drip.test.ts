@@ -1,4 +1,4 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { dueTime, duration, mass, percent } from "../../app/words/format.ts";
 import { clearLesson } from "../../core/logbook/learn/clear-lesson.ts";
@@ -10,6 +10,7 @@ import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import type { Run } from "../../core/run/run.ts";
 import { clearDensity } from "../../core/run/weigh.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { SIZES } from "../support/browser.ts";
 import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
 import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
@@ -22,12 +23,10 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   SECOND,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   typeOnPad,
@@ -35,13 +34,7 @@ import {
 import { ml, openPlan } from "../support/wash-by-hand.ts";
 import { stationAt } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const THEMES = ["dark", "light"] as const;
 const PLAN = planned(demoSpec("Pear Beacon"));
@@ -224,7 +217,7 @@ const readings = (drip: Played, read: readonly (readonly [number, number])[]): P
   );
 
 test("a filter that has all but stopped: no time is promised, and what helps is said", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   const stuck = readings(dripping("run-stuck", "PB-2", OPENS - 20 * HOUR), [
     [60, 400],
@@ -247,7 +240,7 @@ test("a filter that has all but stopped: no time is promised, and what helps is 
 });
 
 test("a drip that is over is drawn on its batch's page", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   const read = readings(dripping("run-over", "PB-3", OPENS - 12 * HOUR), [
     [60, 1200],
@@ -272,7 +265,7 @@ test("a drip that is over is drawn on its batch's page", async () => {
 });
 
 test("three batches teach when it runs clear: a new one asks then, and says so", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const past = [1, 2, 3].map((day) =>
     dripping(`run-past-${day}`, `PB-${day}`, OPENS - day * 24 * HOUR).then({

@@ -1,15 +1,18 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { everyLook } from "../support/every-look.ts";
+import { note } from "../support/note.ts";
 import { demoSpec, planned, started } from "../support/play-run.ts";
-import { axeFinds, cutOff, faintWords, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import {
+  clockOf,
   goTo,
   holdOf,
   OPENS,
   openBar,
   putLog,
+  putOn,
   shot,
   startAfresh,
   storedLog,
@@ -89,11 +92,19 @@ async function toTheEnd(page: Page): Promise<void> {
 test("a new phone offers a practice: the whole wash by hand, and nothing of it stays", async () => {
   const page = await begin();
   await bar.phone.context.setOffline(true);
+  const begun = performance.now();
+  const clock = await clockOf(page);
   await toTheDrip(page);
   // Left in the middle and come back to, it is where it was.
   await page.reload();
   await untilStep(page, "slow-drip");
   await toTheEnd(page);
+  // Hands that never hesitate, and waits that the test's clock went past.
+  const hands = performance.now() - begun;
+  const waited = Math.max(0, (await clockOf(page)) - clock - hands);
+  note(
+    `practice: ${Math.round(hands / 1000)} s of taps and holds, ${Math.round(waited / 1000)} s of waits`,
+  );
   await shot(page, "practice-over");
   // No list hears of it.
   await goTo(page, routes.shelf);
@@ -137,6 +148,31 @@ test("a phone on which something was made is not asked again; Kit still has it",
   await tapOf(bar.page, words.practise).waitFor();
 });
 
+test("nor is one that holds a spec of its own; the demo's specs are none", async () => {
+  bar = await startAfresh(bar);
+  const own = { ...demoSpec("Pear Beacon"), id: "own", name: "Ours", demo: false };
+  await offer(bar.page).waitFor();
+  await goTo(bar.page, routes.specs);
+  await bar.hands.tap(tapOf(bar.page, said.specs.putDemo));
+  await bar.page.locator(".specs-entry").first().waitFor();
+  await goTo(bar.page, routes.bench);
+  await offer(bar.page).waitFor();
+  await putOn(bar.page, "specs", [own]);
+  await bar.page.reload();
+  // Kit is drawn only once everything was read.
+  await goTo(bar.page, routes.kit);
+  await tapOf(bar.page, words.practise).waitFor();
+  await goTo(bar.page, routes.bench);
+  await bar.page.getByText(said.bench.empty, { exact: true }).waitFor();
+  expect(await offer(bar.page).count()).toBe(0);
+});
+
+test("a practice takes no turn on the prep list", async () => {
+  await begin();
+  await goTo(bar.page, routes.days);
+  await bar.page.getByText(said.days.empty, { exact: true }).waitFor();
+});
+
 test("the invented history is offered beside it, and ends the offer", async () => {
   bar = await startAfresh(bar);
   const { page, hands } = bar;
@@ -155,23 +191,7 @@ test("readable on both phones, in both themes and every language; nothing is cut
     await bar.hands.tap(page.getByRole("radio", { name: language, exact: true }));
     await goTo(page, routes.bench);
     await page.locator(".first-start h2").waitFor();
-    for (const [width, height] of [
-      [360, 640],
-      [390, 844],
-    ] as const) {
-      await page.setViewportSize({ width, height });
-      for (const colorScheme of ["dark", "light"] as const) {
-        await page.emulateMedia({ colorScheme });
-        await shot(page, `first-start-${language}-${width}-${colorScheme}`);
-        const seen = [
-          ...(await sticksOut(page)),
-          ...(await cutOff(page)),
-          ...(await faintWords(page)),
-          ...(await axeFinds(page)),
-        ];
-        if (seen.length > 0) found[`${language}, ${width}, ${colorScheme}`] = seen;
-      }
-    }
+    Object.assign(found, await everyLook(page, `first-start-${language}`));
   }
   expect(found).toEqual({});
 });

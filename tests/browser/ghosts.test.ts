@@ -1,5 +1,6 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { SIZES } from "../support/browser.ts";
 import type { Place } from "../support/hands.ts";
 import { said } from "../support/said.ts";
@@ -8,10 +9,8 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
-  startAfresh,
   storedLog,
   tapOf,
 } from "../support/walk-page.ts";
@@ -19,13 +18,7 @@ import { stationAt } from "../support/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 /** Small whole numbers that look like chance and are the same each time. */
 function chance(seed: number) {
@@ -58,7 +51,7 @@ const SCENES: readonly Scene[] = [
 
 async function enter({ step, size, opens, later }: Scene) {
   const { events, since } = stationAt("run-a", "PB-1003", OPENS, step);
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await page.setViewportSize(SIZES[size]);
   await putLog(bar, events, RUN, since);

@@ -1,5 +1,6 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import { type Wait, waiting } from "../support/waiting.ts";
@@ -9,9 +10,7 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   putLog,
-  startAfresh,
   storedLog,
   tapOf,
   untilStep,
@@ -20,16 +19,10 @@ import {
 const RUN = routes.run("run-a");
 const words = said.handOver;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 async function openWait(wait: Partial<Wait> & Pick<Wait, "waitFor">) {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const log = waiting({ runId: "run-a", batch: "PB-1003", from: OPENS, ...wait });
   await putLog(bar, log, RUN, OPENS);
   await bar.page.locator(".run-digits").waitFor();

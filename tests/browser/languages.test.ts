@@ -1,8 +1,10 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { inventedHistory } from "../../app/demo/history/invented.ts";
 import { routes } from "../../app/routes.ts";
 import { spanish } from "../../app/words/es.ts";
 import { french } from "../../app/words/fr.ts";
 import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
+import { madeWhole, started } from "../support/play-run.ts";
 import { cutOff, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import {
@@ -84,22 +86,29 @@ const tightTabs = (): Promise<string[]> =>
     }),
   );
 
+/** Collects what is cut off or sticks out, screen by screen, with a picture of each. */
+function lookOut({ language }: Tongue) {
+  const { page } = bar;
+  const found: Record<string, string[]> = {};
+  const look = async (place: string) => {
+    const seen = [
+      ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
+      ...(await cutOff(page)).map((one) => `cut off: ${one}`),
+      ...(await tightTabs()).map((one) => `tab: ${one}`),
+    ];
+    if (seen.length > 0) found[place] = seen;
+    await shot(page, `${language}-${place.replace(/\W+/gu, "-")}`);
+  };
+  return { found, look };
+}
+
 test.each(OTHERS)(
   "%s at 360 × 640: no word is cut, nothing sticks out, on any screen",
   async (_, next) => {
     await furnish();
     await choose(next);
     const { page } = bar;
-    const found: Record<string, string[]> = {};
-    const look = async (place: string) => {
-      const seen = [
-        ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
-        ...(await cutOff(page)).map((one) => `cut off: ${one}`),
-        ...(await tightTabs()).map((one) => `tab: ${one}`),
-      ];
-      if (seen.length > 0) found[place] = seen;
-      await shot(page, `${next.language}-${place.replace(/\W+/gu, "-")}`);
-    };
+    const { found, look } = lookOut(next);
     for (const place of [...PLACES, ...STEPS]) {
       await goTo(page, place);
       expect(await page.evaluate(() => document.documentElement.lang)).toBe(next.language);
@@ -109,6 +118,65 @@ test.each(OTHERS)(
     await pass(page, 2 * HOUR);
     await page.locator(".alarm-sheet").waitFor();
     await look("alarm");
+    expect(found).toEqual({});
+  },
+  120_000,
+);
+
+const HISTORY = inventedHistory(OPENS);
+const PEARS = HISTORY.filter((log) =>
+  log.some((event) => event.type === "run.started" && event.plan.spec.name === "Pear Beacon"),
+).flatMap((log) => log[0]?.runId ?? []);
+
+/** A made batch that stands on the Shelf, beside half a year of invented ones. */
+function stocked() {
+  const at = OPENS - 2 * 24 * HOUR;
+  const useBy = at + 7 * 24 * HOUR;
+  return madeWhole(started("stocked", "PB-3", at), { yield: 3700, topUp: 450, useBy }).events;
+}
+
+test.each(OTHERS)(
+  "%s at 360 × 640: the same of what batches tell, how a drink is served, what stands on the Shelf",
+  async (_, next) => {
+    await openPlan(bar, "Pear Beacon");
+    await putLog(bar, [...HISTORY.flat(), ...stocked()], routes.bench, OPENS);
+    await choose(next);
+    const { page, hands } = bar;
+    const { found, look } = lookOut(next);
+    const [failed = "", , , best = ""] = PEARS;
+    const screens = {
+      "compare-pick": routes.compare([]),
+      "compare-plan": routes.compare([best]),
+      "compare-three": routes.compare([best, failed, PEARS.at(-1) ?? ""]),
+      learnt: routes.learnt,
+      "learnt-drink": routes.learntOf("demo-pear-beacon"),
+      services: routes.services("demo-pear-beacon"),
+    };
+    for (const [name, route] of Object.entries(screens)) {
+      await goTo(page, route);
+      await page.locator("section h2, .compare-picks li").first().waitFor();
+      for (const details of await page.locator("summary").all()) await details.click();
+      await look(name);
+    }
+    await goTo(page, routes.batch("stocked"));
+    await hands.tap(tapOf(page, said.tasting.begin));
+    await tapOf(page, said.tasting.close).waitFor();
+    await look("tasting");
+    for (const [name, open] of [
+      ["shelf-pour", said.shelf.pour.open("PB-3")],
+      ["shelf-end", said.shelf.end.open("PB-3")],
+    ] as const) {
+      await goTo(page, routes.bench);
+      await goTo(page, routes.shelf);
+      await hands.tap(tapOf(page, open));
+      await look(name);
+    }
+    await goTo(page, routes.label("stocked"));
+    await look("label-stocked");
+    await goTo(page, routes.kit);
+    await hands.tap(tapOf(page, said.kit.backup.download));
+    await page.getByText(said.kit.backup.saved("second-pour-2026-03-10.txt")).waitFor();
+    await look("kit-backup");
     expect(found).toEqual({});
   },
   120_000,

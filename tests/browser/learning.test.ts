@@ -1,32 +1,16 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { inventedHistory } from "../../app/demo/history/invented.ts";
 import { routes } from "../../app/routes.ts";
 import { DEMO_RUN } from "../../app/storage/demo.ts";
 import { recordOf } from "../../core/logbook/record.ts";
 import { foldRun } from "../../core/run/fold.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
-import {
-  goTo,
-  holdOf,
-  MINUTE,
-  OPENS,
-  openBar,
-  pass,
-  shot,
-  startAfresh,
-  storedLog,
-  tapOf,
-} from "../support/walk-page.ts";
+import { goTo, holdOf, MINUTE, OPENS, pass, shot, storedLog, tapOf } from "../support/walk-page.ts";
 import { openPlan } from "../support/wash-by-hand.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const batches = inventedHistory(OPENS).flatMap((log) => {
   const run = foldRun(log);
@@ -40,7 +24,7 @@ const latest = pears.at(-1);
 
 /** The history, put in from the empty Logbook. */
 async function putHistory(): Promise<void> {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await goTo(page, routes.logbook);
   await hands.tap(tapOf(page, said.learnt.demo.put));

@@ -1,8 +1,9 @@
 import type { CDPSession, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { recordOf } from "../../core/logbook/record.ts";
 import { RECORD_SHAPE } from "../../core/logbook/record-shape.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { openPhone } from "../support/browser.ts";
 import { handsOn } from "../support/hands.ts";
 import { demoSpec, madeWhole, planned, started } from "../support/play-run.ts";
@@ -10,27 +11,12 @@ import { faultsOf } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import { serveApp } from "../support/server.ts";
 import { watchThread } from "../support/thread-time.ts";
-import {
-  goTo,
-  HOUR,
-  OPENS,
-  openBar,
-  putLog,
-  shot,
-  startAfresh,
-  tapOf,
-} from "../support/walk-page.ts";
+import { goTo, HOUR, OPENS, putLog, shot, tapOf } from "../support/walk-page.ts";
 
 const words = said.logbook.find;
 const DAY = 24 * HOUR;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const useBy = OPENS + 9 * DAY;
 const pear = started("x", "x", OPENS).run.plan;
@@ -110,7 +96,7 @@ test("found by a word without its marks, by filters, and still so after a look e
 });
 
 test("every filter by itself, and what to do where nothing fits", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, all, routes.logbook, OPENS);
   await hands.tap(tapOf(page, words.open));

@@ -1,17 +1,16 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { handsOn } from "../support/hands.ts";
 import { said } from "../support/said.ts";
 import {
   type Bar,
   OPENS,
-  openBar,
   pass,
   putLog,
   SECOND,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   untilStep,
@@ -19,16 +18,10 @@ import {
 import { finishPlain } from "../support/wash-by-hand.ts";
 import { stationAt } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 const FOLLOWS = said.places.penElsewhere;
 const followLine = ({ page }: Bar) => page.locator(".notices-line", { hasText: FOLLOWS });

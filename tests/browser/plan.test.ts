@@ -1,5 +1,5 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { figureChange } from "../../app/words/change-text.ts";
 import { figureText, money, volume } from "../../app/words/format.ts";
@@ -13,20 +13,12 @@ import { roundedPlan } from "../../core/spec/rounded-plan.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { milkFigure, stagesOf, yieldFigure } from "../../core/spec/stages.ts";
 import { withChanges } from "../../core/spec/what-if.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { demoSpec, planned } from "../support/play-run.ts";
 import { must } from "../support/punch-spec.ts";
 import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
-import {
-  goTo,
-  holdOf,
-  openBar,
-  shot,
-  startAfresh,
-  storedLog,
-  tapOf,
-  untilStep,
-} from "../support/walk-page.ts";
+import { goTo, holdOf, shot, storedLog, tapOf, untilStep } from "../support/walk-page.ts";
 import { openPlan } from "../support/wash-by-hand.ts";
 
 const words = said.plan;
@@ -37,16 +29,10 @@ const plain = (text: string | null) =>
   (text ?? "").replaceAll("\u00a0", " ").replaceAll("\u00ad", "");
 const textOf = async (one: Locator) => plain(await one.textContent());
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 const section = (page: Page, name: string) => page.locator(`[data-section="${name}"]`);
 

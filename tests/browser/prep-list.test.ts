@@ -1,7 +1,8 @@
 import ICAL from "ical.js";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { HOUSE_MADE } from "../support/house-made.ts";
 import { plannedBatch } from "../support/planned-batch.ts";
 import { started } from "../support/play-run.ts";
@@ -12,7 +13,6 @@ import {
   HOUR,
   holdOf,
   MINUTE,
-  openBar,
   putLog,
   putOn,
   shot,
@@ -28,13 +28,7 @@ const TUESDAY = Date.parse("2026-03-24T13:00:00Z");
 const DAY = 24 * HOUR;
 const words = said.days;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small", zone: ZONE, at: TUESDAY });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small", zone: ZONE, at: TUESDAY });
 
 /** Opens the app anew, as after the phone was restarted. */
 async function reopen(hash: string): Promise<void> {

@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { SIZES } from "../support/browser.ts";
 import type { Place } from "../support/hands.ts";
 import { said } from "../support/said.ts";
@@ -10,23 +11,15 @@ import {
   HOUR,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
-  startAfresh,
   tapOf,
   untilStep,
 } from "../support/walk-page.ts";
 import { finishPlain } from "../support/wash-by-hand.ts";
 import { allStations, stationAt } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 interface Box extends Place {
   readonly name: string;
@@ -179,7 +172,7 @@ async function handOver({ page, hands }: Bar, note: (where: string) => Promise<v
 }
 
 test("at every step, on both sizes of phone, controls are large enough and far enough apart", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const found: Record<string, string[]> = {};
   const note = noteInto(found, page);
@@ -217,7 +210,7 @@ test("at every step, on both sizes of phone, controls are large enough and far e
 }, 120_000);
 
 test("hand and glove are chosen in Kit, stay chosen, and mirror the screen", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await page.setViewportSize(SIZES.small);
   await goTo(page, routes.kit);

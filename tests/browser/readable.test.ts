@@ -1,5 +1,6 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { axeFinds, cutOff, faintWords, moving, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import {
@@ -8,23 +9,15 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   shot,
-  startAfresh,
   tapOf,
 } from "../support/walk-page.ts";
 import { openPlan } from "../support/wash-by-hand.ts";
 import { allStations } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const THEMES = ["dark", "light"] as const;
 
@@ -79,7 +72,7 @@ test("every screen of the job is readable in both themes, and none is wider than
 
 /** A bench with a batch at every step, and the demo's specs. */
 async function furnish(): Promise<void> {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await openPlan(bar, "Pear Beacon");
   const events = allStations(OPENS + 10 * MINUTE).flatMap((one) => one.events);

@@ -1,7 +1,8 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { DEMO_SPECS } from "../../app/demo/specs.ts";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { madeWhole, type Played, started } from "../support/play-run.ts";
 import { faultsOf } from "../support/readable.ts";
 import { said } from "../support/said.ts";
@@ -10,11 +11,9 @@ import {
   HOUR,
   holdOf,
   OPENS,
-  openBar,
   putLog,
   putOn,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
 } from "../support/walk-page.ts";
@@ -22,13 +21,7 @@ import {
 const words = said.shelf;
 const DAY = 24 * HOUR;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 /** A batch of 4,500 ml, its serve as the spec has it, made so many days before the tests' day. */
 const made = (id: string, batch: string, daysAgo: number, keeps: number): Played => {
@@ -100,7 +93,7 @@ test("a service is poured out in serves, taken back within its eight seconds, an
 });
 
 test("more poured than there was: nothing below nothing, and somebody is asked", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, made("a", "PB-1", 2, 9).events, routes.shelf, OPENS);
   await hands.tap(tapOf(page, words.pour.open("PB-1")));
@@ -121,7 +114,7 @@ test("more poured than there was: nothing below nothing, and somebody is asked",
 });
 
 test("past its use-by it is discarded with its reason, and that can be taken back", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const old = made("old", "PB-0", 60, 7);
   const past = made("past", "PB-1", 9, 7);
@@ -144,7 +137,7 @@ test("past its use-by it is discarded with its reason, and that can be taken bac
 });
 
 test("from what is poured of an evening it says how long it lasts, and puts the next batch on the list", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   // By hand: 450 ml on each of eight evenings in ten days is 360 ml a day; the 900 ml left last two
   // days and a half.

@@ -1,28 +1,14 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { said } from "../support/said.ts";
 import { waiting } from "../support/waiting.ts";
-import {
-  HOUR,
-  holdOf,
-  OPENS,
-  openBar,
-  pass,
-  putLog,
-  startAfresh,
-  untilStep,
-} from "../support/walk-page.ts";
+import { HOUR, holdOf, OPENS, pass, putLog, untilStep } from "../support/walk-page.ts";
 
 // What a phone may do to a page's sound, done by a stand-in: a desk does not take a speaker away.
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const PATIENT = { timeout: 10_000 };
 
@@ -81,7 +67,7 @@ const untilSays = (page: Page, code: Code) =>
   page.locator(".status-line").getByText(said.alarm.status[code], { exact: true }).waitFor();
 
 async function openWait(prepare: () => void) {
-  bar = await startAfresh(bar, prepare);
+  await bar.afresh(prepare);
   await bar.page.addInitScript(keepsAwake);
   const log = waiting({ runId: "run-a", batch: "PB-1", from: OPENS, waitFor: HOUR });
   await putLog(bar, log, routes.run("run-a"), OPENS);

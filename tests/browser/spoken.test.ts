@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { said } from "../support/said.ts";
 import { setSight, takeSight } from "../support/sight.ts";
 import { waiting } from "../support/waiting.ts";
@@ -10,22 +11,14 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   SECOND,
-  startAfresh,
   storedLog,
   tapOf,
 } from "../support/walk-page.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 /** A phone that writes down what it says, shows and shakes; a headless browser has none of them. */
 const witness = () => {
@@ -69,15 +62,47 @@ const farWitness = () => Reflect.set(globalThis, "localVoices", []);
 
 /** A worker may take its time. */
 const PATIENT = { timeout: 10_000 };
-/** Headless Chromium shows no notice now and then, about once in ten runs; why is not known. */
-const NOTICES = { retry: 2 };
+/**
+ * Counts the notices that the worker has shown. Chromium forgets a notice for good when it is asked
+ * which there are while that one is between being written down and being shown (98 of 100 were lost to
+ * questions asked meanwhile, none without), so nothing may ask before.
+ */
+const countNotices = () => {
+  // An empty page in between has no worker.
+  if (!("serviceWorker" in navigator)) return;
+  Reflect.set(globalThis, "noticesShown", 0);
+  const { showNotification } = ServiceWorkerRegistration.prototype;
+  ServiceWorkerRegistration.prototype.showNotification = async function (...notice) {
+    await showNotification.apply(this, notice);
+    Reflect.set(globalThis, "noticesShown", Reflect.get(globalThis, "noticesShown") + 1);
+  };
+};
+const untilShown = (page: Page, count: number) =>
+  page.waitForFunction((wanted) => Reflect.get(globalThis, "noticesShown") === wanted, count);
+const noticesOf = (page: Page) =>
+  page.evaluate(async () => {
+    const worker = await navigator.serviceWorker.ready;
+    return (await worker.getNotifications()).map(({ title, body }) => ({ title, body }));
+  });
+
+/** A phone that lets the page show notices, and whose sight is ours. */
+async function phoneWithNotices() {
+  const { context } = bar.phone;
+  await context.grantPermissions(["notifications"], { origin: bar.server.origin });
+  onTestFinished(() => context.clearPermissions());
+  await bar.afresh(takeSight);
+  await bar.page.addInitScript(countNotices);
+  await putLog(bar, wait("run-a", 30 * MINUTE), routes.bench, OPENS);
+  await bar.page.locator(".status-line").waitFor();
+  return bar;
+}
 
 const told = (page: Page) => page.evaluate<string[]>("told.splice(0)");
 const untilTold = (page: Page, line: string) =>
   page.waitForFunction((wanted) => Reflect.get(globalThis, "told").includes(wanted), line);
 
 async function phoneWith(prepare: () => void, log: ReturnType<typeof waiting>) {
-  bar = await startAfresh(bar, prepare);
+  await bar.afresh(prepare);
   await putLog(bar, log, routes.bench, OPENS);
   await bar.page.locator(".status-line").waitFor();
   return bar;
@@ -125,7 +150,7 @@ test("the step is said aloud once it is wanted, by the phone's own voice, again 
 });
 
 test("voices of the network are never used", async () => {
-  bar = await startAfresh(bar, farWitness);
+  await bar.afresh(farWitness);
   await bar.page.addInitScript(witness);
   await putLog(bar, wait("run-a", HOUR), routes.kit, OPENS);
   const { page } = bar;
@@ -174,50 +199,24 @@ test.each([
   },
 );
 
-test(
-  "left while it rings, the phone is asked to show a notice, and answered it is taken back",
-  NOTICES,
-  async () => {
-    await bar.phone.context.grantPermissions(["notifications"], { origin: bar.server.origin });
-    const { page, hands } = await phoneWith(takeSight, wait("run-a", 30 * MINUTE));
-    const notices = () =>
-      page.evaluate(async () => {
-        const worker = await navigator.serviceWorker.ready;
-        return (await worker.getNotifications()).map(({ title, body }) => ({ title, body }));
-      });
-    await pass(page, 30 * MINUTE);
-    await page.locator(".alarm-sheet").waitFor();
-    expect(await notices()).toEqual([]);
-    await setSight(page, "hidden");
-    await expect
-      .poll(notices, PATIENT)
-      .toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
-    await setSight(page, "visible");
-    await hands.hold(holdOf(page, said.alarm.heard));
-    await expect.poll(notices, PATIENT).toEqual([]);
-    await bar.phone.context.clearPermissions();
-  },
-);
+test("left while it rings, the phone is asked to show a notice, and answered it is taken back", async () => {
+  const { page, hands } = await phoneWithNotices();
+  await pass(page, 30 * MINUTE);
+  await page.locator(".alarm-sheet").waitFor();
+  expect(await noticesOf(page)).toEqual([]);
+  await setSight(page, "hidden");
+  await untilShown(page, 1);
+  expect(await noticesOf(page)).toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
+  await setSight(page, "visible");
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await expect.poll(() => noticesOf(page), PATIENT).toEqual([]);
+});
 
-test(
-  "it falls due just after the page was left: a notice, where code still runs",
-  NOTICES,
-  async () => {
-    await bar.phone.context.grantPermissions(["notifications"], { origin: bar.server.origin });
-    const { page } = await phoneWith(takeSight, wait("run-a", 30 * MINUTE));
-    await setSight(page, "hidden");
-    await pass(page, 30 * MINUTE);
-    await expect
-      .poll(
-        () =>
-          page.evaluate(async () => {
-            const worker = await navigator.serviceWorker.ready;
-            return (await worker.getNotifications()).map(({ title }) => title);
-          }),
-        PATIENT,
-      )
-      .toEqual(["Pear Beacon: Rest"]);
-    expect((await storedLog(page)).some(({ type }) => type === "alarm.heard")).toBe(false);
-    await bar.phone.context.clearPermissions();
-  },
-);
+test("it falls due just after the page was left: a notice, where code still runs", async () => {
+  const { page } = await phoneWithNotices();
+  await setSight(page, "hidden");
+  await pass(page, 30 * MINUTE);
+  await untilShown(page, 1);
+  expect((await noticesOf(page)).map(({ title }) => title)).toEqual(["Pear Beacon: Rest"]);
+  expect((await storedLog(page)).some(({ type }) => type === "alarm.heard")).toBe(false);
+});

@@ -1,20 +1,19 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { handsOn } from "../support/hands.ts";
 import { said } from "../support/said.ts";
 import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   SECOND,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   typeOnPad,
@@ -23,16 +22,10 @@ import {
 import { finishPlain } from "../support/wash-by-hand.ts";
 import { stationAt } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 async function openAt(step: string) {
   const station = stationAt("run-a", "PB-1003", OPENS, step);

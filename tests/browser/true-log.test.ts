@@ -1,7 +1,8 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { foldRun } from "../../core/run/fold.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { demoSpec, planned, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
 import {
@@ -11,11 +12,9 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   untilStep,
@@ -25,13 +24,7 @@ import { stationAt } from "../support/wash-stations.ts";
 const words = said.sheet;
 const around = said.run.around;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 const runNow = async (runId: string) => {
   const run = foldRun((await storedLog(bar.page)).filter((event) => event.runId === runId));
@@ -96,7 +89,7 @@ test("where the vessel stands moves the safety clock, and four hours warm are sa
 });
 
 test("a run paused for two days rings nothing meanwhile, and its log says so", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const infusion = planned(demoSpec("Chamomile Dry Vermouth"), { by: "serves", serves: 20 });
   const at = OPENS + 20 * HOUR;
@@ -127,7 +120,7 @@ test("a run paused for two days rings nothing meanwhile, and its log says so", a
 });
 
 test("one begun by mistake is given up with a reason; its log is kept", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const at = OPENS + 80 * HOUR;
   await putLog(bar, started("run-slip", "PB-7", at).events, routes.run("run-slip"), at + MINUTE);
@@ -143,7 +136,7 @@ test("one begun by mistake is given up with a reason; its log is kept", async ()
 });
 
 test("a wash that will not clear: three passes, then the barback says what now", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   const { events, since } = stationAt("run-cloudy", "PB-8", OPENS + 100 * HOUR, "check-clear");
   await putLog(bar, events, routes.run("run-cloudy"), since + 10_000);

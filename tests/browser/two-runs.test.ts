@@ -1,25 +1,11 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { demoSpec, planned, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
-import {
-  holdOf,
-  MINUTE,
-  OPENS,
-  openBar,
-  pass,
-  putLog,
-  shot,
-  storedLog,
-} from "../support/walk-page.ts";
+import { holdOf, MINUTE, OPENS, pass, putLog, shot, storedLog } from "../support/walk-page.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 /** Rests until an hour after the tests' day begins. */
 const resting = started("run-rest", "PB-1", OPENS - 23 * MINUTE)

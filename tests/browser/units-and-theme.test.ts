@@ -6,6 +6,7 @@ import {
   OPENS,
   openBar,
   putLog,
+  shot,
   startAfresh,
   storedLog,
   tapOf,
@@ -64,6 +65,88 @@ for (const [ounce, ml] of [
     await page.locator(".run-detail", { hasText: / ml/u }).waitFor();
   });
 }
+
+/** A phone of another country, opened for one test. */
+async function abroad<Outcome>(locale: string, job: () => Promise<Outcome>): Promise<Outcome> {
+  const home = bar;
+  bar = await openBar({ size: "small", server: home.server, locale });
+  try {
+    return await job();
+  } finally {
+    expect(bar.phone.complaints).toEqual([]);
+    await bar.close();
+    bar = home;
+  }
+}
+
+const radio = (name: string) => bar.page.getByRole("radio", { name: new RegExp(`^${name}`, "u") });
+
+test("a new phone of the United States measures in oz and °F, stores ml and °C; what is chosen comes first", async () => {
+  await abroad("en-US", async () => {
+    const { page, hands } = bar;
+    const { kit, sheet } = said;
+    const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
+    await putLog(bar, events, RUN, since);
+    await page.locator(".run-detail", { hasText: / oz \(/u }).waitFor();
+    await goTo(page, routes.sheet("run-a"));
+    await page.getByText("Time above 41 °F").waitFor();
+    const field = page.getByRole("textbox", { name: "Temperature now, °F", exact: true });
+    await field.fill("38.3");
+    await hands.tap(tapOf(page, sheet.noteTemperature));
+    await page.getByText(/: 38\.3 °F$/u).waitFor();
+    const read = (await storedLog(page)).findLast((event) => event.type === "reading.logged");
+    expect(read).toMatchObject({ what: "temperature", value: 3.5, unit: "degC" });
+    await field.fill("4000");
+    await hands.tap(tapOf(page, sheet.noteTemperature));
+    await page.getByText("Type a temperature from −22 to 230, such as 40.1.").waitFor();
+    expect(await field.inputValue()).toBe("4000");
+
+    await goTo(page, routes.kit);
+    await page.getByRole("radio", { name: /^By country\s*oz$/u, checked: true }).waitFor();
+    await page.getByRole("radio", { name: /^By country\s*°F$/u, checked: true }).waitFor();
+    await page.getByRole("heading", { name: kit.units.title }).scrollIntoViewIfNeeded();
+    await shot(page, "units-us");
+    await choose(kit.units.C);
+    await goTo(page, routes.sheet("run-a"));
+    await page.getByText(/: 3\.5 °C$/u).waitFor();
+    // Kept over a restart, and the volumes go on by the country.
+    await page.reload();
+    await page.getByText(/: 3\.5 °C$/u).waitFor();
+    await goTo(page, RUN);
+    await page.locator(".run-detail", { hasText: / oz \(/u }).waitFor();
+  });
+});
+
+test("a phone that stored its settings before there was a choice by country goes on in ml and °C", async () => {
+  await abroad("en-US", async () => {
+    const { page } = bar;
+    const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
+    await putLog(bar, events, routes.kit, since);
+    // What the app wrote then: every field, and no word of degrees.
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve) => {
+          indexedDB.open("second-pour").onsuccess = ({ target }) => {
+            if (!(target instanceof IDBOpenDBRequest)) return;
+            const tx = target.result.transaction("settings", "readwrite");
+            tx.objectStore("settings").put(
+              { volumes: "ml", ounce: "bar", theme: "auto" },
+              "settings",
+            );
+            tx.oncomplete = () => {
+              target.result.close();
+              resolve();
+            };
+          };
+        }),
+    );
+    await page.reload();
+    await radio(said.kit.units.ml).and(page.locator("[aria-checked=true]")).waitFor();
+    await radio(said.kit.units.C).and(page.locator("[aria-checked=true]")).waitFor();
+    await goTo(page, RUN);
+    await page.locator(".run-detail", { hasText: / ml/u }).waitFor();
+  });
+});
 
 test("light or dark stays as chosen, whatever the phone says, and after a restart", async () => {
   const ground = () =>

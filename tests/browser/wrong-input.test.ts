@@ -1,14 +1,13 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { said } from "../support/said.ts";
 import {
   holdOf,
   OPENS,
-  openBar,
   putLog,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   typeOnPad,
@@ -17,16 +16,10 @@ import {
 import { openPlan } from "../support/wash-by-hand.ts";
 import { stationsOf } from "../support/wash-stations.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 test("a size that is no number: the sentence says what to type, and nothing can be started", async () => {
   const { page, hands } = bar;

@@ -27,6 +27,8 @@ export interface PhoneOptions {
   readonly theme?: "dark" | "light";
   readonly reducedMotion?: boolean;
   readonly pixelsPerPoint?: number;
+  /** The language and country that the phone is set to; Britain's unless told. */
+  readonly locale?: string;
   /** The time zone that the phone is set to; this machine's unless told. */
   readonly zone?: string;
   /** A profile folder to keep, so that it can be opened again; see `newProfile`. */
@@ -80,6 +82,7 @@ export async function openPhone(options: PhoneOptions): Promise<Phone> {
     deviceScaleFactor: options.pixelsPerPoint ?? 2,
     hasTouch: true,
     isMobile: true,
+    locale: options.locale ?? "en-GB",
     ...(options.zone === undefined ? {} : { timezoneId: options.zone }),
     colorScheme: options.theme ?? "dark",
     reducedMotion: options.reducedMotion ? "reduce" : "no-preference",

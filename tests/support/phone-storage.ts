@@ -35,7 +35,7 @@ export async function everyEvent(db: Database): Promise<readonly RunEvent[]> {
   return logs.flatMap(({ events }) => events);
 }
 
-const SHELVES = [
+const STORES = [
   "events",
   "specs",
   "ingredients",
@@ -47,5 +47,5 @@ const SHELVES = [
 
 /** Everything stored, to show that something changed nothing. */
 export function everything(db: Database): Promise<unknown> {
-  return Promise.all(SHELVES.map((name) => db.getAll(name)));
+  return Promise.all(STORES.map((name) => db.getAll(name)));
 }

@@ -8,12 +8,10 @@ import { foldRun } from "../../core/run/fold.ts";
 import { HLC_ZERO } from "../../core/run/hlc.ts";
 import { openVisit, type Run } from "../../core/run/run.ts";
 import { stampDrafts } from "../../core/run/stamp.ts";
-import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
-import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Plan } from "../../core/spec/plan.ts";
-import { planBatch } from "../../core/spec/plan-batch.ts";
 import type { BatchSize, Spec } from "../../core/spec/spec.ts";
+import { cupboardWith, planFor } from "./punch-spec.ts";
 
 const MINUTE = 60_000;
 
@@ -24,17 +22,12 @@ export function demoSpec(name: string): Spec {
   return found;
 }
 
-/** A plan that must exist. */
-export function planned(
+/** A plan that must exist: six bottles of 750 ml unless told. */
+export const planned = (
   spec: Spec,
   size: BatchSize = { by: "bottles", bottles: 6, size: 750 },
   own: readonly Ingredient[] = [],
-): Plan {
-  const cupboard = new Map([...CUPBOARD, ...own].map((one) => [one.id, one]));
-  const plan = planBatch(spec, cupboard, size, NEW_HOUSE);
-  if (!plan.ok) throw new RangeError(`no plan: ${plan.refusal}`);
-  return plan.value;
-}
+): Plan => planFor(spec, size, cupboardWith(...own));
 
 function procedureOf({ spec }: Plan): Procedure {
   const found = procedureFor(spec, []);

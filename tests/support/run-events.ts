@@ -6,11 +6,9 @@ import { foldRun } from "../../core/run/fold.ts";
 import { HLC_ZERO, type Hlc } from "../../core/run/hlc.ts";
 import type { Run } from "../../core/run/run.ts";
 import { stampDrafts } from "../../core/run/stamp.ts";
-import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
-import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import type { Plan } from "../../core/spec/plan.ts";
-import { planBatch } from "../../core/spec/plan-batch.ts";
 import type { Spec } from "../../core/spec/spec.ts";
+import { planFor } from "./punch-spec.ts";
 
 /** A small washed spec of the tests' own. */
 export const WASHED_SPEC: Spec = {
@@ -30,14 +28,9 @@ export const WASHED_SPEC: Spec = {
   notes: "",
 };
 
-const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
-
-/** A plan of the test spec. @throws when the spec cannot be planned */
-export function planOf(spec: Spec = WASHED_SPEC, volume = 5000): Plan {
-  const planned = planBatch(spec, cupboard, { by: "volume", volume }, NEW_HOUSE);
-  if (!planned.ok) throw new RangeError(`the test spec must plan, got ${planned.refusal}`);
-  return planned.value;
-}
+/** A plan of the test spec, ml in the bottle. @throws when the spec cannot be planned */
+export const planOf = (spec: Spec = WASHED_SPEC, volume = 5000): Plan =>
+  planFor(spec, { by: "volume", volume });
 
 /** A log that is written by orders, with a clock and ids of its own. */
 export class TestBench {

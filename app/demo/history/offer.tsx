@@ -8,6 +8,7 @@ import { DEMO_RUN } from "../../storage/demo.ts";
 import { decimals } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import "./offer.css";
 
 /** Offers the invented history where it is not, and its removal where it is. */
 export function DemoHistory() {
@@ -26,7 +27,7 @@ export function DemoHistory() {
     if (removed.ok) tell(words.removed(decimals(removed.value, 0)));
   };
   return (
-    <div class="demo-history">
+    <div class="offer">
       <p>{there ? words.removeWhy : words.why}</p>
       {there ? (
         <HoldButton

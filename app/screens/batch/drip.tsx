@@ -5,14 +5,23 @@ import { DripChart } from "../../parts/drip-chart.tsx";
 import { now, settings } from "../../state.ts";
 import { sayLater } from "../../words/say-later.ts";
 
-/** The slow drip as it was read and foretold; nothing below two readings. */
+/** The slow drip as it was read and foretold; below two readings, what they would be good for. */
 export function Drip({ run }: { readonly run: Run }) {
   const visit = lastDrip(run);
   const outlook = useMemo(() => dripOutlook(run, [], visit), [run]);
-  if (visit === undefined || outlook?.type !== "forecast") return null;
+  if (visit === undefined) return null;
+  const title = <h2>{sayLater.drip.chart.title}</h2>;
+  if (outlook?.type !== "forecast") {
+    return (
+      <section class="batch-part">
+        {title}
+        <p>{sayLater.empty.drip}</p>
+      </section>
+    );
+  }
   return (
     <section class="batch-part">
-      <h2>{sayLater.drip.chart.title}</h2>
+      {title}
       <DripChart
         run={run}
         visit={visit}

@@ -1,10 +1,11 @@
 import { type BenchRow, benchRows } from "../../../core/board/bench.ts";
-import { type Glass, glassOf } from "../../../core/board/column.ts";
+import { type Glass, glassOf } from "../../../core/board/glass.ts";
 import { stepOfVisit } from "../../../core/run/run.ts";
+import { statusNow } from "../../known-status.ts";
 import { Column } from "../../parts/column.tsx";
 import { StatusLine } from "../../parts/status-line.tsx";
 import { routes } from "../../routes.ts";
-import { alarmStatus, now, openRuns } from "../../state.ts";
+import { now, openRuns } from "../../state.ts";
 import { countdown, dueTime, duration } from "../../words/format.ts";
 import { howLate } from "../../words/how-late.ts";
 import { say } from "../../words/say.ts";
@@ -73,7 +74,7 @@ function Row({ row }: { readonly row: BenchRow }) {
 export function BenchRows() {
   return (
     <>
-      <StatusLine status={alarmStatus.value} />
+      <StatusLine status={statusNow()} />
       <ul class="bench-rows">
         {benchRows(openRuns.value, now.value).map((row) => (
           <Row key={row.run.id} row={row} />

@@ -1,5 +1,7 @@
 import { useState } from "preact/hooks";
 import type { BatchRecord } from "../../../core/logbook/record.ts";
+import { ToMake } from "../../ahead/to-make.tsx";
+import { DemoHistory } from "../../demo/history/asked-for.tsx";
 import { LETTERS } from "../../parts/chart-mark.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
@@ -36,6 +38,17 @@ function Go({ picked }: PickedProps) {
   );
 }
 
+/** Nothing to choose from yet: what will stand here, and the way there. */
+function TooFew({ there }: { readonly there: number }) {
+  return (
+    <>
+      <p>{sayLater.empty.compare(there)}</p>
+      <ToMake />
+      {there === 0 && <DemoHistory />}
+    </>
+  );
+}
+
 /** Choosing two to four ended batches, the latest first, each with its letter once it is in. */
 export function Pick() {
   const [picked, setPicked] = useState<readonly string[]>([]);
@@ -44,6 +57,7 @@ export function Pick() {
   const ended = records.value
     .filter(({ ending }) => ending !== undefined)
     .toSorted((a, b) => b.startedAt - a.startedAt);
+  if (ended.length < FEWEST) return <TooFew there={ended.length} />;
   const toggle = (id: string) =>
     setPicked(picked.includes(id) ? picked.filter((one) => one !== id) : [...picked, id]);
   return (

@@ -10,7 +10,7 @@ import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
-import { openRuns, planned, specs } from "../../state.ts";
+import { openBatches, planned, specs } from "../../state.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
@@ -111,11 +111,11 @@ function RunningEntry({ run }: { readonly run: Run }) {
 export function Batches() {
   return (
     <>
-      {openRuns.value.length > 0 && (
+      {openBatches.value.length > 0 && (
         <section class="days-batches">
           <h2>{words.running}</h2>
           <ul>
-            {openRuns.value.map((run) => (
+            {openBatches.value.map((run) => (
               <RunningEntry key={run.id} run={run} />
             ))}
           </ul>

@@ -6,6 +6,7 @@ import { Field } from "../../parts/field.tsx";
 import { typedNumber } from "../../parts/typed-number.ts";
 import { settings } from "../../state.ts";
 import { typed } from "../../words/format.ts";
+import { degreeUnit, volumeUnit } from "../../words/house-units.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 /** Saves a choice; what could not be saved is said beside it. */
@@ -28,22 +29,34 @@ export function Fault({ fault }: { readonly fault: string | undefined }) {
   );
 }
 
-/** Which unit volumes are shown in, and which ounce the house pours. */
+/** Which units volumes and temperatures are shown in, and which ounce the house pours. */
 export function Units() {
   const { fault, choose } = useChoice();
-  const { volumes, ounce } = settings.value;
+  const { volumes, degrees, ounce } = settings.value;
   const words = sayLater.kit.units;
+  const phones = { value: "auto", label: words.auto } as const;
   return (
     <section class="kit-part">
       <h2>{words.title}</h2>
       <Chips
         label={words.volumes}
         options={[
+          { ...phones, detail: words[volumeUnit("auto")] },
           { value: "ml", label: words.ml },
           { value: "oz", label: words.oz },
         ]}
         value={volumes}
         onChange={(next) => void choose({ volumes: next })}
+      />
+      <Chips
+        label={words.degrees}
+        options={[
+          { ...phones, detail: words[degreeUnit("auto")] },
+          { value: "C", label: words.C },
+          { value: "F", label: words.F },
+        ]}
+        value={degrees}
+        onChange={(next) => void choose({ degrees: next })}
       />
       <Chips
         label={words.ounce}

@@ -4,6 +4,7 @@ import type { BatchRecord } from "../../../core/logbook/record.ts";
 import { ScatterChart } from "../../parts/scatter-chart.tsx";
 import { figureIn } from "../../words/compared.ts";
 import { decimals } from "../../words/format.ts";
+import { fromHouse, inHouse } from "../../words/house-units.ts";
 import { named } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -46,8 +47,12 @@ const numbersOf = ({ rho, n, corrected }: Pair): string =>
 
 function StandsOut({ pair }: { readonly pair: Pair }) {
   const words = sayLater.learnt.matters;
-  const { input, result, pairs } = pair;
-  const xText = (x: number): string => (input === "order" ? whole(x) : figureIn(input, x));
+  const { input, result } = pair;
+  const isWarmth = input === "degrees-curdle" || input === "degrees-drip";
+  // Drawn in the house's unit, so that ticks stand on its round figures.
+  const pairs = isWarmth ? pair.pairs.map(({ x, y }) => ({ x: inHouse(x), y })) : pair.pairs;
+  const xText = (x: number): string =>
+    input === "order" ? whole(x) : figureIn(input, isWarmth ? fromHouse(x) : x);
   const yText = (y: number): string => figureIn(result, y);
   return (
     <li class="learnt-found">

@@ -3,6 +3,7 @@ import { type Stage, type StageName, stagesOf } from "../../../core/spec/stages.
 import { FigureButton } from "../../parts/figure-button.tsx";
 import { settings } from "../../state.ts";
 import { figureText } from "../../words/format.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { Section } from "./section.tsx";
 
@@ -25,7 +26,7 @@ function Cell({ stage, row }: CellProps) {
 
 function Table({ stages }: { readonly stages: readonly Stage[] }) {
   const unit = (row: (typeof ROWS)[number]) =>
-    row === "volume" ? `, ${settings.value.volumes}` : "";
+    row === "volume" ? `, ${volumeUnit(settings.value.volumes)}` : "";
   return (
     <table class="plan-balance">
       <thead>

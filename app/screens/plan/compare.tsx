@@ -5,6 +5,7 @@ import type { StageName } from "../../../core/spec/stages.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
 import { settings } from "../../state.ts";
 import { figureChange } from "../../words/change-text.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { type Prediction, WHOLE } from "./predict.ts";
 
@@ -19,7 +20,7 @@ interface PairProps {
 }
 
 const unitOf = (figure: Figure | undefined): string => {
-  if (figure?.unit === "ml") return `, ${settings.value.volumes}`;
+  if (figure?.unit === "ml") return `, ${volumeUnit(settings.value.volumes)}`;
   if (figure?.unit === "money") return `, ${settings.value.currency}`;
   return "";
 };

@@ -4,6 +4,7 @@ import { curdleFigures } from "../../../core/spec/curdle-figures.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { curdlingOf } from "../../../core/spec/plan-curdle.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
+import { Why } from "../../parts/why.tsx";
 import { settings } from "../../state.ts";
 import { decimals, mass } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -38,6 +39,7 @@ function Body({ plan, curdling }: { readonly plan: Plan; readonly curdling: Curd
           </>
         )}
       </dl>
+      <Why of="curdle" />
       {ways.length > 0 && (
         <>
           <p>{words.fixIntro}</p>

@@ -12,6 +12,7 @@ import { saveSettings } from "../../commands.ts";
 import { tools } from "../../house.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
+import { Why } from "../../parts/why.tsx";
 import { settings } from "../../state.ts";
 import { signed } from "../../words/change-text.ts";
 import { typed } from "../../words/format.ts";
@@ -231,6 +232,7 @@ export function Measure({ specId, made, change }: MeasureProps) {
             <Group title={words.after} made={made} part="after" />
           </table>
           <Yield made={made} />
+          {made.plan.yield !== undefined && <Why of="range" />}
           <Write name={made.plan.spec.name} />
         </>
       )}

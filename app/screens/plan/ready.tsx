@@ -17,7 +17,7 @@ import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
-import { now, openRuns, ownProcedures } from "../../state.ts";
+import { now, openBatches, ownProcedures } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
 import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
@@ -121,7 +121,13 @@ function Answer(props: ReadyProps & { readonly at: number }) {
   // Worked out with everything that is on the list already.
   const found = useMemo(() => {
     const limits = limitsUntil(props.at);
-    return prepDay(openRuns.value, [...waiting.value, ...some], limits, minute.value, seen.value);
+    return prepDay(
+      openBatches.value,
+      [...waiting.value, ...some],
+      limits,
+      minute.value,
+      seen.value,
+    );
   }, [candidate, take, minute.value]);
   if (candidate === undefined) return <p>{sayLater.plan.noProcedure}</p>;
   const { batch, parts } = candidate;

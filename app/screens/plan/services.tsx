@@ -9,7 +9,8 @@ import { Lettered, SideRow } from "../../parts/sides.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
 import { settings, specs } from "../../state.ts";
-import { decimals, percent, volume } from "../../words/format.ts";
+import { degrees } from "../../words/degrees.ts";
+import { percent, volume } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import "./services.css";
 
@@ -40,7 +41,7 @@ function Glass({ served, spec }: { readonly served: readonly Served[]; readonly 
   const words = sayLater.compare.services;
   const rows = [
     [words.glassMl, ({ glassMl }: Served) => volume(glassMl, settings.value)],
-    [words.glassAt, ({ glassAt }: Served) => `${decimals(glassAt, 0).replace("-", "−")} °C`],
+    [words.glassAt, ({ glassAt }: Served) => degrees(glassAt)],
     [words.water, ({ water }: Served) => volume(water, settings.value)],
     [words.ice, ({ ice }: Served) => percent(ice)],
   ] as const;

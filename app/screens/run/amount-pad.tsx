@@ -4,6 +4,7 @@ import { tareOf, vesselOf } from "../../../core/run/weigh.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
+import { degreeSign, fromHouse, volumeUnit } from "../../words/house-units.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { FigurePad } from "./figure-pad.tsx";
 import { type Scale, WeightPad } from "./weight-pad.tsx";
@@ -17,14 +18,22 @@ interface AmountPadProps {
   readonly onClose: () => void;
 }
 
-/** What a figure is typed in, and how much of the core's own unit that is. */
-function unitOf(what: AmountPadProps["what"]): { readonly name: string; readonly size: number } {
+interface TypedUnit {
+  readonly name: string;
+  /** A figure in the core's own unit. */
+  readonly means: (figure: number) => number;
+}
+
+const asTyped = (figure: number): number => figure;
+
+/** What a figure is typed in. */
+function unitOf(what: AmountPadProps["what"]): TypedUnit {
   const { volumes, ounce } = settings.value;
-  if (what === "brix") return { name: sayLater.run.brixUnit, size: 1 };
-  if (what === "temperature") return { name: sayLater.run.degreeUnit, size: 1 };
-  return volumes === "oz"
-    ? { name: sayLater.run.ozUnit, size: ounceInMl(ounce) }
-    : { name: sayLater.run.unit, size: 1 };
+  if (what === "brix") return { name: sayLater.run.brixUnit, means: asTyped };
+  if (what === "temperature") return { name: degreeSign(), means: fromHouse };
+  return volumeUnit(volumes) === "oz"
+    ? { name: sayLater.run.ozUnit, means: (ounces) => ounces * ounceInMl(ounce) }
+    : { name: sayLater.run.unit, means: asTyped };
 }
 
 /** A wash without these did not happen; of everything else there may be none. */
@@ -35,7 +44,7 @@ function VolumePad({ what, onTake }: Pick<AmountPadProps, "what" | "onTake">) {
   const take = async (figure: number) =>
     figure === 0 && NEVER_NONE.includes(what)
       ? sentence({ refusal: "amount-not-positive", about: {} })
-      : onTake(figure * unit.size);
+      : onTake(unit.means(figure));
   const label = sayLater.run.pads[what];
   return <FigurePad label={label} unit={unit.name} signed={what === "temperature"} onTake={take} />;
 }

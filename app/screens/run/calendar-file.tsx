@@ -1,8 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import { dueFileOf } from "../../../core/board/calendar/due-file.ts";
 import { calendarText } from "../../../core/board/calendar/ics.ts";
-import type { HandOver } from "../../../core/run/hand-over.ts";
 import { openVisit, type Run, stepOfVisit } from "../../../core/run/run.ts";
+import type { SecondWatch } from "../../../core/run/second-watch.ts";
 import { leaveDueFile } from "../../device/due-file.ts";
 import { saveFile } from "../../device/share.ts";
 import { LinkButton } from "../../parts/link-button.tsx";
@@ -13,7 +13,7 @@ import { stepTitle } from "../../words/step-title.ts";
 
 interface CalendarProps {
   readonly run: Run;
-  readonly handed: HandOver;
+  readonly handed: SecondWatch;
 }
 
 /** So long does the entry stand in the calendar, so that it can be seen there. Judgement. */

@@ -4,6 +4,7 @@ import { mayNeverBeThrough } from "../../../core/method/drip/never-through.ts";
 import { collectedIn, dripOutlook, nextLookAt } from "../../../core/run/drip-outlook.ts";
 import type { Run, Visit } from "../../../core/run/run.ts";
 import { DripChart } from "../../parts/drip-chart.tsx";
+import { Why } from "../../parts/why.tsx";
 import { now, settings } from "../../state.ts";
 import { dueTime, percent, volume } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -31,6 +32,7 @@ function Through({ forecast, visit }: { readonly forecast: DripForecast; readonl
     <>
       <p class="run-fact run-strong">{words.through(share, at(throughAt.p50))}</p>
       <p class="run-fact">{words.between(at(throughAt.p10), at(throughAt.p90))}</p>
+      <Why of="range" />
     </>
   );
 }

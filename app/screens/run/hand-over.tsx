@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { type OtherWatch, WATCHERS } from "../../../core/run/event.ts";
-import { type HandOver as Handed, handOverOf } from "../../../core/run/hand-over.ts";
 import type { Run } from "../../../core/run/run.ts";
+import { type SecondWatch as Handed, secondWatchOf } from "../../../core/run/second-watch.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
@@ -124,7 +124,7 @@ export const asksForWatch = (handed: Handed | undefined): boolean =>
  */
 export function HandOver({ run }: { readonly run: Run }) {
   const [open, setOpen] = useState(false);
-  const handed = handOverOf(run);
+  const handed = secondWatchOf(run);
   if (handed === undefined || handed.dueAt <= now.value) return null;
   const { need, told, dueAt } = handed;
   const words = sayLater.handOver;

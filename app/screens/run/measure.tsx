@@ -6,6 +6,7 @@ import { type Weighable, weigh } from "../../../core/run/weigh.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
+import { degreesRead } from "../../words/degrees.ts";
 import { decimals, volume } from "../../words/format.ts";
 import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
@@ -54,7 +55,7 @@ function shown(needs: Measured, value: number): string {
     case "brix":
       return `${decimals(value, 1)} °Bx`;
     case "temperature":
-      return `${decimals(value, 1).replace("-", "−")} °C`;
+      return degreesRead(value);
     default:
       return volume(value, settings.value);
   }

@@ -5,6 +5,7 @@ import { cloudyRunOf } from "../../../core/run/cloudy-run.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
 import { now, records, settings } from "../../state.ts";
 import { duration, volume } from "../../words/format.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 
 interface PassProps {
@@ -17,7 +18,7 @@ const show = (ml: number): string => volume(Math.round(ml), settings.value);
 /** An estimate in steps that a jug shows: a figure that changes each second cannot be read. */
 function inSteps(ml: number): number {
   const { volumes, ounce } = settings.value;
-  const step = volumes === "oz" ? 2 * ounceInMl(ounce) : 50;
+  const step = volumeUnit(volumes) === "oz" ? 2 * ounceInMl(ounce) : 50;
   return Math.floor(ml / step) * step;
 }
 

@@ -9,6 +9,7 @@ import { TapButton } from "../../parts/tap-button.tsx";
 import { typedNumber } from "../../parts/typed-number.ts";
 import { now } from "../../state.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { celsiusIn } from "../../words/typed-in.ts";
 
 interface FormProps {
   readonly run: Run;
@@ -19,16 +20,10 @@ const words = sayLater.sheet;
 /** Stores an order; the sentence when it was refused. */
 const store = (runId: string, command: Command) => noted(runId, command, words.noted);
 
-/** Typed figures may carry the true minus sign. */
+/** Degrees C, from a freezer to a pan. */
 const temperatureOf = (text: string): number | undefined => {
-  const cold = /^\s*[-−]/u.test(text);
-  const size = typedNumber(text.replace(/^\s*[-−]/u, ""), {
-    low: 0,
-    high: 110,
-    units: ["°c", "c"],
-  });
-  if (size === undefined || (cold && size > 30)) return undefined;
-  return cold ? -size : size;
+  const celsius = celsiusIn(text);
+  return celsius !== undefined && celsius >= -30 && celsius <= 110 ? celsius : undefined;
 };
 
 /** The temperature of the liquid, now. */

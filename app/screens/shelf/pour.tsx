@@ -7,6 +7,7 @@ import { Chips } from "../../parts/chips.tsx";
 import { NumberPad } from "../../parts/number-pad.tsx";
 import { settings } from "../../state.ts";
 import { decimalMark, volume } from "../../words/format.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 
@@ -22,7 +23,7 @@ function unitOf(unit: StockUnit, { pour, bottles }: Shelved): { name: string; ml
   const words = sayLater.shelf.pour;
   if (unit === "serves") return { name: words.units.serves, ml: pour };
   if (unit === "bottles") return { name: words.units.bottles, ml: bottles[0]?.size ?? 0 };
-  return settings.value.volumes === "oz"
+  return volumeUnit(settings.value.volumes) === "oz"
     ? { name: sayLater.run.ozUnit, ml: ounceInMl(settings.value.ounce) }
     : { name: sayLater.run.unit, ml: 1 };
 }

@@ -139,7 +139,7 @@ function Line(props: LineProps) {
 /** The ingredients of the spec, in the order they are measured out. */
 export function Lines(props: FormProps) {
   const { lines } = props.draft;
-  if (lines.length === 0) return null;
+  if (lines.length === 0) return <p>{sayLater.empty.lines}</p>;
   return (
     <ul class="spec-lines">
       {lines.map((line, at) => (

@@ -2,6 +2,7 @@ import { signal } from "@preact/signals";
 import { cupboard } from "../../pantry.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { settings } from "../../state.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { type AcidDraft, readAcidAdjust } from "./acid.ts";
 import { NO_JUICE } from "./juice.ts";
@@ -41,7 +42,7 @@ export function AcidSum() {
       <SumField
         read={read}
         of="volume"
-        label={sayLater.sums.volumeIn(juice.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(juice.volume, volumeUnit(settings.value.volumes))}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />

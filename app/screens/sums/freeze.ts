@@ -1,7 +1,8 @@
 import { freezesAt, freezingPoint, iceFraction, stateAt } from "../../../core/liquid/freezing.ts";
 import type { Liquid } from "../../../core/liquid/liquid.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
-import { typed, type VolumeStyle } from "../../words/format.ts";
+import { degrees, degreesRead } from "../../words/degrees.ts";
+import type { VolumeStyle } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { drinkOf } from "./drink.ts";
 import { type Answer, type ReadSum, readerOf } from "./read-sum.ts";
@@ -23,10 +24,12 @@ const CLOSE = 3;
 const TABLE_ENDS = 0.75;
 const COLDEST = { low: -40, high: 20 };
 
-const degrees = (value: number): string => `${typed(value)} °C`.replace("-", "−");
+/** A freezer is told in round figures, what was typed as it was typed. */
+const told = (temperature: number): string =>
+  temperature === FREEZER ? degrees(temperature) : degreesRead(temperature);
 
 const sayAt = (drink: Liquid, temperature: number): string =>
-  words.at(degrees(temperature), words.states[stateAt(drink, temperature)]);
+  words.at(told(temperature), words.states[stateAt(drink, temperature)]);
 
 const beyond = (): Answer => ({
   headline: words.beyond,
@@ -42,7 +45,7 @@ function answerFor(drink: Liquid, other: number | undefined, from: readonly Figu
   const within = shown.some((one) => Math.abs(point - one) < CLOSE);
   const freezing = figure(names.freezing, point, "degC", SUM_RULES.freezing, from);
   const ice = shown.map((one) =>
-    figure(names.iceAt(degrees(one)), iceFraction(drink, one), "share", SUM_RULES.iceShare, [
+    figure(names.iceAt(told(one)), iceFraction(drink, one), "share", SUM_RULES.iceShare, [
       ...from,
       freezing,
     ]),

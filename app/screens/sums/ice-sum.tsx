@@ -1,6 +1,8 @@
-import { signal } from "@preact/signals";
+import { computed, signal } from "@preact/signals";
 import { Chips } from "../../parts/chips.tsx";
 import { settings } from "../../state.ts";
+import { degreesTyped } from "../../words/degrees.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { type IceDraft, METHODS, readIce } from "./ice.ts";
 import type { ReadSum } from "./read-sum.ts";
@@ -9,19 +11,29 @@ import { SumPage } from "./sum-page.tsx";
 
 const { sum, ice: words } = sayLater.sums;
 
-/** A room is at 22 degrees, wet ice at 0. */
-const kept = signal<IceDraft>({
+/** A room, and wet ice, degrees C. */
+const [ROOM, WET] = [22, 0];
+
+/** Nothing typed yet is nothing yet: what usually is stands there in the unit of the moment. */
+type Typed = Omit<IceDraft, "start" | "iceTemperature"> &
+  Partial<Pick<IceDraft, "start" | "iceTemperature">>;
+
+const typedSoFar = signal<Typed>({
   method: "stirred",
   volume: "",
   strength: "",
   sugar: "",
-  start: "22",
   ice: "",
-  iceTemperature: "0",
 });
 
+const kept = computed<IceDraft>(() => ({
+  start: degreesTyped(ROOM),
+  iceTemperature: degreesTyped(WET),
+  ...typedSoFar.value,
+}));
+
 const edit = (change: Partial<IceDraft>): void => {
-  kept.value = { ...kept.value, ...change };
+  typedSoFar.value = { ...typedSoFar.value, ...change };
 };
 
 function Drink({ read }: { readonly read: ReadSum }) {
@@ -31,7 +43,7 @@ function Drink({ read }: { readonly read: ReadSum }) {
       <SumField
         read={read}
         of="volume"
-        label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(words.volume, volumeUnit(settings.value.volumes))}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />

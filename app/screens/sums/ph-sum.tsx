@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { cupboard } from "../../pantry.ts";
 import { settings } from "../../state.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { NO_JUICE, OWN_ACIDS } from "./juice.ts";
 import { JuiceFields } from "./juice-fields.tsx";
@@ -25,7 +26,7 @@ const edit = (change: Partial<PhDraft>): void => {
 
 function Mix({ read }: { readonly read: ReadSum }) {
   const draft = kept.value;
-  const { volumes } = settings.value;
+  const volumes = volumeUnit(settings.value.volumes);
   return (
     <div class="sums-two">
       <SumField

@@ -1,9 +1,11 @@
 import { measured } from "../../../core/quantity/amount.ts";
 import type { Figure } from "../../../core/quantity/figure.ts";
 import { type Expected, typedNumber } from "../../parts/typed-number.ts";
+import { degrees, degreesBare } from "../../words/degrees.ts";
 import { typed, type VolumeStyle } from "../../words/format.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { amountIn, numberIn } from "../../words/typed-in.ts";
+import { amountIn, celsiusIn, numberIn } from "../../words/typed-in.ts";
 
 /** What a sum comes to. Every figure carries its working. */
 export interface Answer {
@@ -30,9 +32,7 @@ const MOST = 100_000;
 /** g per litre of one acid: three of them together stay below what the core takes for a juice. */
 const MOST_ACID = 160;
 const PERCENT = ["%", "% abv", "abv", "% vol"];
-const DEGREES = ["°", "°c", "° c", "c"];
 const PER_LITRE = ["g", "g/l"];
-const BELOW_ZERO = /^[-−–]\s*/u;
 
 const words = sayLater.sums.faults;
 
@@ -46,7 +46,7 @@ function amountTyped(text: string, bare: "ml" | "oz" | "g", style: VolumeStyle) 
 const belowMost = (amount: number): number | undefined => (amount <= MOST ? amount : undefined);
 
 function volumeTyped(text: string, style: VolumeStyle): number | undefined {
-  const size = amountTyped(text, style.volumes, style);
+  const size = amountTyped(text, volumeUnit(style.volumes), style);
   return size?.kind === "volume" ? belowMost(size.ml) : undefined;
 }
 
@@ -56,15 +56,9 @@ function massTyped(text: string, style: VolumeStyle): number | undefined {
 }
 
 function temperatureTyped(text: string, low: number, high: number): number | undefined {
-  const clean = text.trim();
-  const cold = BELOW_ZERO.test(clean);
-  const size = typedNumber(clean.replace(BELOW_ZERO, ""), { low: 0, high: 1000, units: DEGREES });
-  if (size === undefined) return undefined;
-  const degrees = cold ? 0 - size : size;
-  return degrees >= low && degrees <= high ? degrees : undefined;
+  const degrees = celsiusIn(text);
+  return degrees !== undefined && degrees >= low && degrees <= high ? degrees : undefined;
 }
-
-const signed = (value: number): string => typed(value).replace("-", "−");
 
 /** An empty field that may stay empty counts as none of it. */
 const orNone = (text: string, value: () => number | undefined): number | undefined =>
@@ -123,7 +117,11 @@ export function readerOf(style: VolumeStyle): Reader {
       return kept(key, value, words.percent(typed(low), typed(high)));
     },
     temperature: (key, text, { low, high }) =>
-      kept(key, temperatureTyped(text, low, high), words.temperature(signed(low), signed(high))),
+      kept(
+        key,
+        temperatureTyped(text, low, high),
+        words.temperature(degreesBare(low), degrees(high)),
+      ),
     sugar: (key, text) => kept(key, perLitre(text, 1200), words.sugar),
     acid: (key, text) => kept(key, perLitre(text, MOST_ACID), words.acid),
     grams: (key, text) =>

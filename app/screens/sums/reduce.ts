@@ -1,7 +1,7 @@
 import { blendSpirits, waterToReduce } from "../../../core/liquid/ethanol-water.ts";
 import { strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { waterOf } from "../../../core/liquid/mixing.ts";
-import { waterToReach } from "../../../core/liquid/top-up.ts";
+import { waterToReach } from "../../../core/liquid/reach-strength.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
 import { abv, type VolumeStyle } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";

@@ -1,5 +1,6 @@
 import { signal } from "@preact/signals";
 import { settings } from "../../state.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { readSaline, type SalineDraft } from "./saline.ts";
 import { SumField } from "./sum-field.tsx";
@@ -24,7 +25,7 @@ export function SalineSum() {
         <SumField
           read={read}
           of="volume"
-          label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
+          label={sayLater.sums.volumeIn(words.volume, volumeUnit(settings.value.volumes))}
           value={draft.volume}
           onInput={(volume) => edit({ volume })}
         />

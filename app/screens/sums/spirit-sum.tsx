@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { Chips } from "../../parts/chips.tsx";
 import { settings } from "../../state.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { type PourDraft, readBlend } from "./blend.ts";
 import type { ReadSum } from "./read-sum.ts";
@@ -30,7 +31,7 @@ function Reduce({ read }: { readonly read: ReadSum }) {
       <SumField
         read={read}
         of="volume"
-        label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
+        label={sayLater.sums.volumeIn(words.volume, volumeUnit(settings.value.volumes))}
         value={draft.volume}
         onInput={(volume) => edit({ volume })}
       />
@@ -69,7 +70,7 @@ function Pour({ read, at }: { readonly read: ReadSum; readonly at: number }) {
         <SumField
           read={read}
           of={`volume:${at}`}
-          label={sayLater.sums.volumeIn(words.volume, settings.value.volumes)}
+          label={sayLater.sums.volumeIn(words.volume, volumeUnit(settings.value.volumes))}
           value={volume}
           hint={at === 2 ? words.third : undefined}
           onInput={(text) => editPour(at, { volume: text })}

@@ -1,4 +1,5 @@
-import { abv, decimals } from "../../words/format.ts";
+import { degreesDown } from "../../words/degrees.ts";
+import { abv } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { flashPoint } from "./flash-point.ts";
 
@@ -12,7 +13,7 @@ export function spiritCautions(strength: number): readonly string[] {
   const degrees = flashPoint(strength);
   if (degrees === undefined || strength < SPIRIT_FROM) return [];
   const { flash, heating } = sayLater.sums;
-  const always = [flash(abv(strength), `${decimals(degrees, 0)} °C`), heating];
+  const always = [flash(abv(strength), degreesDown(degrees)), heating];
   return strength < OVERPROOF_FROM ? always : [sayLater.cautions.full("overproof"), ...always];
 }
 

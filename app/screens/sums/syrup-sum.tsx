@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { Chips } from "../../parts/chips.tsx";
 import { settings } from "../../state.ts";
+import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { SumField } from "./sum-field.tsx";
 import { SumPage } from "./sum-page.tsx";
@@ -54,7 +55,7 @@ function Kind() {
 export function SyrupSum() {
   const draft = kept.value;
   const read = readSyrup(draft, settings.value);
-  const unit = draft.by === "weight" ? "g" : settings.value.volumes;
+  const unit = draft.by === "weight" ? "g" : volumeUnit(settings.value.volumes);
   return (
     <SumPage title={sum.syrup.title} read={read}>
       <Kind />

@@ -1,29 +1,29 @@
 import type { Database } from "../database.ts";
-import { type Kept, KINDS, type Shelf } from "./kinds.ts";
+import { type Kept, KINDS, type StoreName } from "./kinds.ts";
 import { isSame } from "./same.ts";
 
 /** Records that lie close together are read in one go, though up to so many times as many lie there. */
 const WASTE = 4;
 
 /** A record of a file whose id is known here. */
-export interface Known<Name extends Shelf = Shelf> {
+export interface Known<Name extends StoreName = StoreName> {
   readonly number: number;
   readonly record: Kept[Name];
 }
 
 async function storedOf(
   db: Database,
-  shelf: Shelf,
+  store: StoreName,
   ids: readonly string[],
 ): Promise<ReadonlyMap<string, unknown>> {
   const sorted = ids.toSorted();
   const [first = "", last = first] = [sorted[0], sorted.at(-1)];
   const range = IDBKeyRange.bound(first, last);
-  const store = db.transaction(shelf).store;
-  const near = (await store.count(range)) <= WASTE * ids.length;
+  const objects = db.transaction(store).store;
+  const near = (await objects.count(range)) <= WASTE * ids.length;
   const found = near
-    ? await store.getAll(range)
-    : await Promise.all(ids.map((id) => store.get(id)));
+    ? await objects.getAll(range)
+    : await Promise.all(ids.map((id) => objects.get(id)));
   return new Map(found.flatMap((one) => (one === undefined ? [] : [[one.id, one] as const])));
 }
 
@@ -32,16 +32,16 @@ async function storedOf(
  *
  * @param some - of one store; as many as are looked up in one go
  */
-export async function differingFrom<Name extends Shelf>(
+export async function differingFrom<Name extends StoreName>(
   db: Database,
-  shelf: Name,
+  store: Name,
   some: readonly Known<Name>[],
 ): Promise<readonly Known<Name>[]> {
   if (some.length === 0) return [];
-  const stored = await storedOf(db, shelf, [...new Set(some.map(({ record }) => record.id))]);
+  const stored = await storedOf(db, store, [...new Set(some.map(({ record }) => record.id))]);
   return some.filter(({ record }) => {
     const here = stored.get(record.id);
     // What a newer version wrote beside it is no difference.
-    return !isSame(here, record) && !isSame(KINDS[shelf].check(here).data, record);
+    return !isSame(here, record) && !isSame(KINDS[store].check(here).data, record);
   });
 }

@@ -1,5 +1,6 @@
 import { type Result, refused } from "../../../core/quantity/result.ts";
-import { field, type Kept, KINDS, SHELVES, type Shelf } from "./kinds.ts";
+import { field } from "../field.ts";
+import { type Kept, KINDS, STORES, type StoreName } from "./kinds.ts";
 
 /** Nothing of ours is nested deeper than a plan in an event; the rest is refused unparsed. */
 const MOST_DEPTH = 64;
@@ -21,8 +22,8 @@ export type LineRefusal =
 
 /** A record and the store that it belongs to. */
 export interface Entry {
-  readonly shelf: Shelf;
-  readonly record: Kept[Shelf];
+  readonly store: StoreName;
+  readonly record: Kept[StoreName];
 }
 
 const QUOTE = 0x22;
@@ -71,16 +72,16 @@ function shown(word: unknown): string {
   return text.length > MOST_SAID ? `${text.slice(0, MOST_SAID)}…` : text;
 }
 
-function checked(shelf: Shelf, value: unknown): Result<Entry, LineRefusal> {
-  const { success, data, error } = KINDS[shelf].check(value);
-  if (success && data !== undefined) return { ok: true, value: { shelf, record: data } };
+function checked(store: StoreName, value: unknown): Result<Entry, LineRefusal> {
+  const { success, data, error } = KINDS[store].check(value);
+  if (success && data !== undefined) return { ok: true, value: { store, record: data } };
   const path = error?.issues[0]?.path ?? [];
   const type = field(value, "type");
-  if (shelf === "events" && path.length === 1 && path[0] === "type" && typeof type === "string") {
+  if (store === "events" && path.length === 1 && path[0] === "type" && typeof type === "string") {
     return refused("line-unknown-event", { type: shown(type) });
   }
   return refused("line-field", {
-    kind: KINDS[shelf].line,
+    kind: KINDS[store].line,
     field: shown(path.map(String).join(".")),
   });
 }
@@ -89,8 +90,8 @@ function recordIn(value: unknown): Result<Entry, LineRefusal> {
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
     return refused("line-no-record");
   }
-  const shelf = SHELVES.find((name) => Object.hasOwn(value, KINDS[name].line));
-  if (shelf !== undefined) return checked(shelf, field(value, KINDS[shelf].line));
+  const store = STORES.find((name) => Object.hasOwn(value, KINDS[name].line));
+  if (store !== undefined) return checked(store, field(value, KINDS[store].line));
   const [kind] = Object.keys(value);
   return kind === undefined
     ? refused("line-no-record")

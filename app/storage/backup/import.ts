@@ -1,7 +1,7 @@
 import type { Database } from "../database.ts";
 import { markStale } from "../records.ts";
 import { everyKey } from "./keys.ts";
-import { type Brought, type Kept, KINDS, SHELVES, type Shelf } from "./kinds.ts";
+import { type Brought, type Kept, KINDS, STORES, type StoreName } from "./kinds.ts";
 import type { Work } from "./pace.ts";
 
 /** What an import came to. */
@@ -15,15 +15,15 @@ export interface Added {
 /** One store, in the import's own transaction. */
 interface Into {
   readonly getAllKeys: Parameters<typeof everyKey>[0]["getAllKeys"];
-  readonly add: (record: Kept[Shelf]) => Promise<unknown>;
+  readonly add: (record: Kept[StoreName]) => Promise<unknown>;
 }
 
 /** Adds to one store what is not in it. Nothing else is waited for: that would end the transaction. */
 async function addTo(
   into: Into,
-  records: ReadonlyMap<string, Kept[Shelf]>,
+  records: ReadonlyMap<string, Kept[StoreName]>,
   atOnce: number,
-  onSome: (some: readonly Kept[Shelf][]) => void,
+  onSome: (some: readonly Kept[StoreName][]) => void,
 ): Promise<void> {
   if (records.size === 0) return;
   const here = new Set(await everyKey(into));
@@ -43,16 +43,16 @@ async function addTo(
  *   nothing at all was added
  */
 export async function importBackup(db: Database, fresh: Brought, work: Work): Promise<Added> {
-  const all = SHELVES.reduce((sum, shelf) => sum + fresh[shelf].size, 0);
+  const all = STORES.reduce((sum, store) => sum + fresh[store].size, 0);
   const touched = new Set<string>();
   let added = 0;
-  const tx = db.transaction([...SHELVES, "settings"], "readwrite", { durability: "strict" });
+  const tx = db.transaction([...STORES, "settings"], "readwrite", { durability: "strict" });
   // Whatever fails is thrown below.
   const done = tx.done.catch(() => undefined);
   try {
-    for (const shelf of SHELVES) {
-      const { atOnce } = KINDS[shelf];
-      await addTo(tx.objectStore(shelf), fresh[shelf], atOnce, (some) => {
+    for (const store of STORES) {
+      const { atOnce } = KINDS[store];
+      await addTo(tx.objectStore(store), fresh[store], atOnce, (some) => {
         for (const one of some) if ("hlc" in one) touched.add(one.runId);
         added += some.length;
         work.onPart(added, all);

@@ -1,7 +1,7 @@
 import { eventSchema, type RunEvent } from "../../../core/run/event.ts";
 import { type Books, CHECKS } from "../books.ts";
+import type { Checked } from "../checked.ts";
 import type { StoredPhoto } from "../database.ts";
-import type { Checked } from "./checked.ts";
 import { photoLine, photoOf } from "./photo-line.ts";
 
 /** What a store holds, as a backup brings it. */
@@ -11,7 +11,7 @@ export interface Kept extends Readonly<{ [Name in keyof Books]: Books[Name][numb
 }
 
 /** A store that a backup keeps. */
-export type Shelf = keyof Kept;
+export type StoreName = keyof Kept;
 
 interface Kind<Value> {
   /** What a line of the file calls it: never changed, files outlive us. */
@@ -29,7 +29,7 @@ const AT_ONCE = 200;
  * Every kind of line there is. A new one is a row here, beside its store in database.ts: an older
  * version of the app lists its lines as unknown and takes the rest.
  */
-export const KINDS: { readonly [Name in Shelf]: Kind<Kept[Name]> } = {
+export const KINDS: { readonly [Name in StoreName]: Kind<Kept[Name]> } = {
   events: { line: "event", check: (value) => eventSchema.safeParse(value), atOnce: AT_ONCE },
   specs: { line: "spec", check: CHECKS.specs, atOnce: AT_ONCE },
   ingredients: { line: "ingredient", check: CHECKS.ingredients, atOnce: AT_ONCE },
@@ -40,17 +40,17 @@ export const KINDS: { readonly [Name in Shelf]: Kind<Kept[Name]> } = {
 };
 
 /** The stores, in the order in which they stand in a file. */
-export const SHELVES = [
+export const STORES = [
   "events",
   "specs",
   "ingredients",
   "procedures",
   "planned",
   "photos",
-] as const satisfies readonly Shelf[];
+] as const satisfies readonly StoreName[];
 
 /** Records by store and id. */
-export type Brought = { readonly [Name in Shelf]: Map<string, Kept[Name]> };
+export type Brought = { readonly [Name in StoreName]: Map<string, Kept[Name]> };
 
 /** No records at all. */
 export const nothingBrought = (): Brought => ({
@@ -61,9 +61,3 @@ export const nothingBrought = (): Brought => ({
   planned: new Map(),
   photos: new Map(),
 });
-
-/** An object's own value under a key: what it inherits does not count. */
-export function field(value: unknown, key: string): unknown {
-  if (typeof value !== "object" || value === null) return undefined;
-  return Object.getOwnPropertyDescriptor(value, key)?.value;
-}

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
+import type { Checked } from "../checked.ts";
 import type { StoredPhoto } from "../database.ts";
-import type { Checked } from "./checked.ts";
 
 /** So many bytes become text in one go: a call takes only so many arguments. */
 const PART = 8192;

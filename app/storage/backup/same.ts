@@ -1,4 +1,6 @@
-const isObject = (value: unknown): value is object => typeof value === "object" && value !== null;
+/** Whether it holds anything under a key. */
+export const isObject = (value: unknown): value is object =>
+  typeof value === "object" && value !== null;
 
 /** What an object holds; a key without a value is no key. */
 const entriesOf = (value: object): readonly (readonly [string, unknown])[] =>

@@ -1,4 +1,5 @@
 import type { BatchRecord } from "../../../core/logbook/record.ts";
+import { PRACTICE_RUN } from "../../practice.ts";
 import type { Database } from "../database.ts";
 import { DEMO_RUN } from "../demo.ts";
 import type { Settings } from "../settings.ts";
@@ -14,15 +15,17 @@ export interface SinceBackup {
   readonly entries: number;
 }
 
-/** How many entries the logs have, but for those of the invented history. */
+/** How many entries the logs have, but for those of the invented history and of practice. */
 export async function countEvents(db: Database): Promise<number> {
   const tx = db.transaction("events");
-  const invented = IDBKeyRange.bound(DEMO_RUN, `${DEMO_RUN}\uffff`);
-  const [all, theirs] = await Promise.all([
+  const called = (prefix: string) =>
+    tx.store.index("runId").count(IDBKeyRange.bound(prefix, `${prefix}\uffff`));
+  const [all, invented, practised] = await Promise.all([
     tx.store.count(),
-    tx.store.index("runId").count(invented),
+    called(DEMO_RUN),
+    called(PRACTICE_RUN),
   ]);
-  return all - theirs;
+  return all - invented - practised;
 }
 
 /**

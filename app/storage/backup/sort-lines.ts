@@ -4,7 +4,7 @@ import { differingFrom, type Known } from "./compare.ts";
 import { type Entry, entryOf, type LineRefusal } from "./entry.ts";
 import { MOST_LINE } from "./header.ts";
 import { everyKey } from "./keys.ts";
-import { type Kept, KINDS, nothingBrought, SHELVES, type Shelf } from "./kinds.ts";
+import { type Kept, KINDS, nothingBrought, STORES, type StoreName } from "./kinds.ts";
 import type { Line } from "./lines.ts";
 import { isSame } from "./same.ts";
 
@@ -27,12 +27,12 @@ export interface LeftLines {
   readonly first: readonly LeftLine[];
 }
 
-type Here = Readonly<Record<Shelf, ReadonlySet<string>>>;
-type Waiting = { readonly [Name in Shelf]: Known<Name>[] };
+type Here = Readonly<Record<StoreName, ReadonlySet<string>>>;
+type Waiting = { readonly [Name in StoreName]: Known<Name>[] };
 
 /** Every id that is stored. */
 export async function hereIn(db: Database): Promise<Here> {
-  const keys = async (shelf: Shelf) => new Set(await everyKey(db.transaction(shelf).store));
+  const keys = async (store: StoreName) => new Set(await everyKey(db.transaction(store).store));
   const [events, specs, ingredients, procedures, planned, photos] = await Promise.all([
     keys("events"),
     keys("specs"),
@@ -86,7 +86,7 @@ export class Sorter {
     const entry: Result<Entry, LineRefusal> = tooLong
       ? refused("line-too-long", { most: MOST_LINE })
       : entryOf(bytes);
-    if (entry.ok) this.#file(number, entry.value.shelf, entry.value.record);
+    if (entry.ok) this.#file(number, entry.value.store, entry.value.record);
     else this.#leave({ number, refusal: entry.refusal, about: entry.about });
   }
 
@@ -95,26 +95,26 @@ export class Sorter {
     const waiting = this.#waiting;
     this.#waiting = nobodyWaits();
     this.#waits = 0;
-    for (const shelf of SHELVES) await this.#compareOn(shelf, waiting);
+    for (const store of STORES) await this.#compareOn(store, waiting);
   }
 
-  async #compareOn<Name extends Shelf>(shelf: Name, waiting: Waiting): Promise<void> {
-    const some: readonly Known<Name>[] = waiting[shelf];
-    const differing = new Set(await differingFrom(this.#db, shelf, some));
+  async #compareOn<Name extends StoreName>(store: Name, waiting: Waiting): Promise<void> {
+    const some: readonly Known<Name>[] = waiting[store];
+    const differing = new Set(await differingFrom(this.#db, store, some));
     for (const one of some) {
-      if (!differing.has(one)) this.#known.add(`${shelf} ${one.record.id}`);
+      if (!differing.has(one)) this.#known.add(`${store} ${one.record.id}`);
       else this.#leave({ number: one.number, refusal: "line-differs-here", about: {} });
     }
   }
 
-  #file<Name extends Shelf>(number: number, shelf: Name, record: Kept[Name]): void {
-    if (this.#here[shelf].has(record.id)) {
-      const waiting: Known<Name>[] = this.#waiting[shelf];
+  #file<Name extends StoreName>(number: number, store: Name, record: Kept[Name]): void {
+    if (this.#here[store].has(record.id)) {
+      const waiting: Known<Name>[] = this.#waiting[store];
       waiting.push({ number, record });
-      this.#waits += 1 / KINDS[shelf].atOnce;
+      this.#waits += 1 / KINDS[store].atOnce;
       return;
     }
-    const fresh: Map<string, Kept[Name]> = this.fresh[shelf];
+    const fresh: Map<string, Kept[Name]> = this.fresh[store];
     const above = fresh.get(record.id);
     if (above === undefined) fresh.set(record.id, record);
     else if (!isSame(above, record)) {

@@ -1,9 +1,11 @@
+import { isPractice } from "../../practice.ts";
 import type { Database } from "../database.ts";
 import { DEMO_RUN } from "../demo.ts";
 import { headerLine } from "./header.ts";
 import { everyKey } from "./keys.ts";
-import { KINDS, SHELVES, type Shelf } from "./kinds.ts";
+import { KINDS, STORES, type StoreName } from "./kinds.ts";
 import { Pace, type Work } from "./pace.ts";
+import { isObject } from "./same.ts";
 import { Sha256 } from "./sha256.ts";
 
 /** So much is handed to the browser at a time, which may keep it outside the page's memory, bytes. */
@@ -27,11 +29,11 @@ export interface Maker {
   readonly app: string;
 }
 
-const isObject = (value: unknown): value is object => typeof value === "object" && value !== null;
+const runIdOf = (record: unknown): string =>
+  isObject(record) && "runId" in record ? String(record.runId) : "";
 
 /** Whether an event is of a batch that somebody really made. */
-const isOwn = (event: unknown): boolean =>
-  !(isObject(event) && "runId" in event && String(event.runId).startsWith(DEMO_RUN));
+const isOwn = (event: unknown): boolean => !runIdOf(event).startsWith(DEMO_RUN);
 
 /** A file that grows line by line. */
 class BackupFile {
@@ -43,8 +45,8 @@ class BackupFile {
   count = 0;
   events = 0;
 
-  add(shelf: Shelf, record: unknown): void {
-    const { line: kind, write } = KINDS[shelf];
+  add(store: StoreName, record: unknown): void {
+    const { line: kind, write } = KINDS[store];
     const said = write !== undefined && isObject(record) ? write(record) : record;
     const line = JSON.stringify({ [kind]: said });
     const bytes = this.#encoder.encode(this.count === 0 ? line : `\n${line}`);
@@ -52,7 +54,7 @@ class BackupFile {
     this.#open.push(bytes);
     this.#size += bytes.length;
     this.count += 1;
-    if (shelf === "events" && isOwn(record)) this.events += 1;
+    if (store === "events" && isOwn(record)) this.events += 1;
     if (this.#size >= PART) this.#close();
   }
 
@@ -70,35 +72,36 @@ class BackupFile {
 }
 
 /** What is to stand in a file, before any of it is checked. */
-export type Records = Readonly<Partial<Record<Shelf, readonly unknown[]>>>;
+export type Records = Readonly<Partial<Record<StoreName, readonly unknown[]>>>;
 
 /** A few records as the text of one file. */
 export function fileOf(records: Records, maker: Maker): Promise<string> {
   const file = new BackupFile();
-  for (const shelf of SHELVES) for (const record of records[shelf] ?? []) file.add(shelf, record);
+  for (const store of STORES) for (const record of records[store] ?? []) file.add(store, record);
   return file.close(maker).text();
 }
 
 interface Plan {
-  readonly shelf: Shelf;
+  readonly store: StoreName;
   readonly ids: readonly string[];
 }
 
 /** Every id there is at one moment: what is added while the file is written stays out of it. */
 async function idsNow(db: Database): Promise<readonly Plan[]> {
-  const tx = db.transaction(SHELVES);
-  const all = await Promise.all(SHELVES.map((shelf) => everyKey(tx.objectStore(shelf))));
-  return SHELVES.map((shelf, at) => ({ shelf, ids: all[at] ?? [] }));
+  const tx = db.transaction(STORES);
+  const all = await Promise.all(STORES.map((store) => everyKey(tx.objectStore(store))));
+  return STORES.map((store, at) => ({ store, ids: all[at] ?? [] }));
 }
 
-async function* recordsOf(db: Database, { shelf, ids }: Plan) {
-  const { atOnce } = KINDS[shelf];
+async function* recordsOf(db: Database, { store, ids }: Plan) {
+  const { atOnce } = KINDS[store];
   for (let at = 0; at < ids.length; at += atOnce) {
     const some = ids.slice(at, at + atOnce);
     const [first = "", last = first] = [some[0], some.at(-1)];
     const wanted = new Set(some);
-    const found = await db.getAll(shelf, IDBKeyRange.bound(first, last));
-    yield found.filter(({ id }) => wanted.has(id));
+    const found = await db.getAll(store, IDBKeyRange.bound(first, last));
+    // Practice is nothing to keep: it would come back with the file.
+    yield found.filter((one) => wanted.has(one.id) && !isPractice(runIdOf(one)));
   }
 }
 
@@ -116,7 +119,7 @@ export async function writeBackup(db: Database, maker: Maker, work: Work): Promi
   for (const plan of plans) {
     for await (const records of recordsOf(db, plan)) {
       for (const record of records) {
-        file.add(plan.shelf, record);
+        file.add(plan.store, record);
         if (pace.isDue) await pace.rest(file.count, all);
       }
     }

@@ -1,7 +1,8 @@
 /** What the Bench says. */
 export const bench = {
   title: "Bench",
-  empty: "Nothing is being made. Choose a spec, plan a batch, and start it: it will stand here.",
+  empty:
+    "Nothing is being made. Choose a spec, plan a batch, and start it: it stands here, and calls when it wants you.",
   toSpecs: "Choose a spec",
   start: "Start a batch",
   prepList: "Prep list",

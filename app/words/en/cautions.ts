@@ -1,3 +1,5 @@
+import { degrees } from "../degrees.ts";
+
 interface Words {
   /** As it stands on a label. */
   readonly short: string;
@@ -7,8 +9,12 @@ interface Words {
 
 const CODES: Readonly<Record<string, Words>> = {
   "keep-cold": {
-    short: "Keep at 5 °C or colder",
-    full: "Keep it closed and at 5 °C or colder. Time above 5 °C counts; how much is allowed is in your local code.",
+    get short() {
+      return `Keep at ${degrees(5)} or colder`;
+    },
+    get full() {
+      return `Keep it closed and at ${degrees(5)} or colder. Time above ${degrees(5)} counts; how much is allowed is in your local code.`;
+    },
   },
   "milk-stays": {
     short: "Washed with milk: milk remains",
@@ -20,7 +26,9 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   "oil-infusion": {
     short: "Garlic or herb in oil: use within 3 days",
-    full: "Garlic or herb in oil: keep it at 4 °C or colder and use it within 3 days. Never at room temperature.",
+    get full() {
+      return `Garlic or herb in oil: keep it at ${degrees(4)} or colder and use it within 3 days. Never at room temperature.`;
+    },
   },
   overproof: {
     short: "50 % vol or more: away from flame",
@@ -61,13 +69,18 @@ export const cautions = {
   short: (code: string): string => CODES[code]?.short ?? code,
   full: (code: string): string => CODES[code]?.full ?? code,
   /** What the house is told once, in Kit. */
-  house: [
-    "This app works out figures. It cannot tell whether a drink is fit to be served: that is for you to judge under your local code.",
-    "Dairy, fresh juice and what is made of them: at 5 °C or colder, in clean vessels, with the date on every one. When in doubt, throw it out.",
-    "Alcohol alone keeps nothing: no dairy-washed drink was among those tested.",
-    "A dairy-washed drink still contains milk. Allergens are worked out from your cupboard: check every pack, and say what a garnish brings.",
-    "Spirit of 50 % vol and more burns at room temperature: no flame near it.",
-    "Never infuse tobacco, stone-fruit kernels, cinchona bark, activated charcoal, neat essential oils or plants picked wild.",
-    "Alcohol is not for children or in pregnancy. Guests who are ill, elderly or on medicines need more care than a label gives.",
-  ],
+  house: {
+    judge:
+      "This app works out figures. It cannot tell whether a drink is fit to be served: that is for you to judge under your local code.",
+    get cold() {
+      return `Dairy, fresh juice and what is made of them: at ${degrees(5)} or colder, in clean vessels, with the date on every one. When in doubt, throw it out.`;
+    },
+    alcohol: "Alcohol alone keeps nothing: no dairy-washed drink was among those tested.",
+    milk: "A dairy-washed drink still contains milk. Allergens are worked out from your cupboard: check every pack, and say what a garnish brings.",
+    flame: "Spirit of 50 % vol and more burns at room temperature: no flame near it.",
+    never:
+      "Never infuse tobacco, stone-fruit kernels, cinchona bark, activated charcoal, neat essential oils or plants picked wild.",
+    guests:
+      "Alcohol is not for children or in pregnancy. Guests who are ill, elderly or on medicines need more care than a label gives.",
+  },
 };

@@ -1,4 +1,5 @@
 import type { Draft, RunEvent, Stamp, Weighed } from "../../../core/run/event.ts";
+import { degreesRead } from "../degrees.ts";
 import { clockTime, day, dueTime, duration, mass, type VolumeStyle, volume } from "../format.ts";
 import { isLate } from "../how-late.ts";
 import { drip } from "./drip.ts";
@@ -43,7 +44,7 @@ function measuredValue({ value, unit }: ReadingSaid, style: VolumeStyle): string
     case "g":
       return `${value} g`;
     case "degC":
-      return `${value} °C`;
+      return degreesRead(value);
     case "count":
       return String(value);
     case "brix":

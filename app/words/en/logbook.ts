@@ -2,7 +2,7 @@
 export const logbook = {
   title: "Logbook",
   empty:
-    "No batch has ended yet. Every finished or abandoned batch is kept here with its whole log.",
+    "No batch has ended yet. Each one is kept here with its whole log, so that the next can be made better.",
   toSpecs: "Choose a spec to make",
   toBench: "See what is being made",
   finished: "Finished",

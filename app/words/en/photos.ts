@@ -1,7 +1,7 @@
 /** What the pictures of a batch say. */
 export const photos = {
   title: "Photos",
-  none: "No photo yet.",
+  none: "No photo yet. One against the light shows next month how clear it was.",
   take: "Take a photo",
   choose: "Choose a photo",
   working: "Making it small enough to keep…",

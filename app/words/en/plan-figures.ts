@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 /** What each number of a plan is called where its working is shown. */
 export const figureNames: Readonly<Record<string, string>> = {
   "ethanol-mass": "Ethanol",
@@ -61,7 +62,9 @@ export const figureRules: Readonly<Record<string, string>> = {
   mass: "What every ingredient brings of it, added up.",
   volume:
     "Masses are added, not volumes: spirit and water shrink when they meet, and sugar takes up room.",
-  strength: "The alcohol's own volume, per volume of the drink, at 20 °C.",
+  get strength() {
+    return `The alcohol's own volume, per volume of the drink, at ${degrees(20)}.`;
+  },
   "per-litre": "Grams in a litre of the drink.",
   brix: "Grams of sugar in 100 g of the drink.",
   ratio: "Grams of sugar for each gram of acid.",

@@ -1,3 +1,5 @@
+import { degrees, degreesApart } from "../degrees.ts";
+import { sources } from "./caution-sources.ts";
 import { figureNames, figureRules } from "./plan-figures.ts";
 import { whatIf } from "./what-if.ts";
 
@@ -6,20 +8,6 @@ const plural = (count: number, one: string, many: string): string =>
 
 /** A figure that no line end may part from its unit. */
 const whole = (text: string): string => text.replaceAll(" ", "\u00a0");
-
-/** Where each caution comes from, and how well it was read. */
-const sources: Readonly<Record<string, string>> = {
-  "keep-cold": "US model food code 3-501.14 and 3-501.16 by way of state rules, read as excerpts",
-  "milk-stays":
-    "code of fining practice OIV-SECSAN 520-2014, read as an excerpt; make-up of whey from memory",
-  "raw-egg": "common practice, no source",
-  "oil-infusion": "extension advice of two US universities (2 to 10 days; the shortest is used)",
-  overproof: "flash points of ethanol and water, a public table: 24 °C at 50 %, 22 °C at 60 %",
-  grapefruit: "a press piece quoting the US food and drug authority (CYP3A4)",
-  quinine: "21 CFR 172.575, read as an excerpt",
-  coumarin: "21 CFR 189.130, read as an excerpt; EFSA 2008",
-  "fresh-juice": "21 CFR 101.17(g) and 120, by way of a food safety page",
-};
 
 /** What the plan screen says. */
 export const plan = {
@@ -159,13 +147,17 @@ export const plan = {
 
   cold: {
     title: "Freezer and glass",
-    bottle: "Bottle at −18 °C",
+    get bottle() {
+      return `Bottle at ${degrees(-18)}`;
+    },
     freezes: (at: string) => `Bottle freezes, from ${whole(at)} down`,
     stays: (at: string) => `Bottle stays liquid, down to ${whole(at)}`,
     close: (at: string) => `Bottle begins to freeze at ${whole(at)}: close`,
     in: { freezes: "Freezes", stays: "Stays liquid", close: "Close to freezing" },
     freezesNote: "A full bottle can burst as it freezes: leave room, or keep it in the fridge.",
-    closeNote: "Freezers swing by some degrees: leave 3 °C of room.",
+    get closeNote() {
+      return `Freezers swing by some degrees: leave ${degreesApart(3)} of room.`;
+    },
     begins: "Begins to freeze at",
     noWater: "There is no water in it to freeze.",
     glass: "In the glass",
@@ -192,7 +184,9 @@ export const plan = {
     source: (text: string) => `Source: ${text}`,
     local:
       "Your local code comes first, and is often stricter. No figure here says that a drink is safe to serve.",
-    cold: "Keep milk at 5 °C or colder until it goes in, and the drink from then on.",
+    get cold() {
+      return `Keep milk at ${degrees(5)} or colder until it goes in, and the drink from then on.`;
+    },
     sources,
   },
 

@@ -1,3 +1,6 @@
+import { degrees } from "../degrees.ts";
+import { degreeSign } from "../house-units.ts";
+
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
@@ -28,7 +31,9 @@ export const procedure = {
   name: "Name",
   perishable: "Perishable from",
   perishableNone: "No step: nothing in it spoils",
-  perishableHint: "From this step on the time above 5 °C is counted. Your local code comes first.",
+  get perishableHint() {
+    return `From this step on the time above ${degrees(5)} is counted. Your local code comes first.`;
+  },
   steps: "Steps",
   at: (number: number, title: string) => `${number}. ${title}`,
   kinds: {
@@ -86,7 +91,9 @@ export const procedure = {
     yield: "Yield",
     "top-up": "Held-back spirit, topped up",
     bottled: "Bottles filled",
-    temperature: "Temperature, °C",
+    get temperature() {
+      return `Temperature, ${degreeSign()}`;
+    },
     brix: "°Brix",
   },
   uses: "Keeps busy",
@@ -148,7 +155,7 @@ export const procedure = {
     "never-bottled": () =>
       "No step counts the bottles, so the batch will not stand on the Shelf or have a label.",
     "milk-not-perishable": (title: string) =>
-      `Milk goes in at “${title}”. Say under “Perishable from” that it spoils, so that its time above 5 °C is counted.`,
+      `Milk goes in at “${title}”. Say under “Perishable from” that it spoils, so that its time above ${degrees(5)} is counted.`,
     "warm-for-long": (title: string) =>
       `At “${title}” something perishable stands on the counter for 4 hours or more. Keep it cold, and follow your local code.`,
   },

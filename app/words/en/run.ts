@@ -1,3 +1,5 @@
+import { degrees, degreesBare } from "../degrees.ts";
+
 const done: Readonly<Record<string, string>> = {
   build: "All in",
   pour: "It is poured",
@@ -12,7 +14,9 @@ const done: Readonly<Record<string, string>> = {
 const steps: Readonly<Record<string, string>> = {
   rescue: "Three passes and still not clear. What now?",
   finer: "Set a fresh, finer paper, wetted, and lift the curd bed onto it.",
-  "cold-rest": "Covered, at 2 to 4 °C, without moving it.",
+  get "cold-rest"() {
+    return `Covered, at ${degreesBare(2)} to ${degrees(4)}, without moving it.`;
+  },
   rack: "Draw the clear liquid off the sediment without stirring it up.",
   steep: "Covered. Taste when it asks; strain when it is right.",
   "strain-mesh": "Strain through mesh. Do not press.",
@@ -98,13 +102,13 @@ export const run = {
       `Paused since ${time}. Its alarms are silent; what waits goes on waiting.`,
   },
   warm: {
-    within: (length: string) => `Above 5 °C for ${length}`,
+    within: (length: string) => `Above ${degrees(5)} for ${length}`,
     near: (length: string, full: string) =>
-      `Above 5 °C for ${length}: 4 h are full at ${full}. Chill it. Follow your local code.`,
+      `Above ${degrees(5)} for ${length}: 4 h are full at ${full}. Chill it. Follow your local code.`,
     nearCold: (length: string) =>
-      `It was above 5 °C for ${length}. Keep it cold. Follow your local code.`,
+      `It was above ${degrees(5)} for ${length}. Keep it cold. Follow your local code.`,
     past: (length: string) =>
-      `Above 5 °C for ${length}, more than 4 h. Your local code decides whether it may be kept.`,
+      `Above ${degrees(5)} for ${length}, more than 4 h. Your local code decides whether it may be kept.`,
   },
   pads: {
     milk: "Milk in the vessel",
@@ -118,7 +122,6 @@ export const run = {
   unit: "ml",
   ozUnit: "oz",
   brixUnit: "°Bx",
-  degreeUnit: "°C",
   below: "Below 0",
   belowName: "Below zero",
   erase: "Erase",

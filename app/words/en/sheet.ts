@@ -1,3 +1,5 @@
+import { degrees, degreesBare, degreesTyped } from "../degrees.ts";
+import { degreeSign } from "../house-units.ts";
 /** What the control sheet of a batch says. */
 export const sheet = {
   title: "Control sheet",
@@ -7,7 +9,9 @@ export const sheet = {
   ended: "Ended",
   running: "still running",
   useBy: "Use by",
-  warm: "Time above 5 °C",
+  get warm() {
+    return `Time above ${degrees(5)}`;
+  },
   none: "none counted",
   steps: "Steps",
   from: "From",
@@ -20,9 +24,13 @@ export const sheet = {
     `The earliest date among the lots is ${date}: a mixed drink is kept no longer than that.`,
   hands: "Hands",
   empty: "Nothing noted.",
-  addTemperature: "Temperature now, °C",
+  get addTemperature() {
+    return `Temperature now, ${degreeSign()}`;
+  },
   noteTemperature: "Note the temperature",
-  temperatureFault: "Type a temperature from −30 to 110, such as 4.5.",
+  get temperatureFault() {
+    return `Type a temperature from ${degreesBare(-30)} to ${degreesBare(110)}, such as ${degreesTyped(4.5)}.`;
+  },
   addLot: "Lot number on the pack",
   lotOf: "Lot of",
   lotDate: "Days until its use-by date, if it has one",

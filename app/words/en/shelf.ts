@@ -32,8 +32,7 @@ const reasons: readonly string[] = [
 export const shelf = {
   title: "Shelf",
   empty:
-    "Nothing is bottled yet. When a batch is bottled it stands here, the earliest use-by first.",
-  toBench: "See what is being made",
+    "Nothing is bottled now. Each bottled batch stands here, the earliest use-by first, with what is left of it and when to make the next.",
   count: (batches: number, past: number) =>
     `${batches === 1 ? "1 batch" : `${batches} batches`}${past > 0 ? `, ${past} past use-by` : ""}`,
   useBy: (date: string) => `Use by ${date}`,

@@ -1,3 +1,5 @@
+import { degrees } from "../degrees.ts";
+
 const plural = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
@@ -166,8 +168,9 @@ export const spec = {
   keep: {
     title: "Keeping",
     days: "Days it keeps, the day it is made being day 1",
-    caution:
-      "Your house's rule, not a promise of safety. Where date marking applies, 7 days at 5 °C or colder is a common limit. Alcohol and acid do not replace the cold. Follow your local code.",
+    get caution() {
+      return `Your house's rule, not a promise of safety. Where date marking applies, 7 days at ${degrees(5)} or colder is a common limit. Alcohol and acid do not replace the cold. Follow your local code.`;
+    },
     fault: "Type a whole number of days from 1 to 365.",
   },
   notes: "Notes",

@@ -1,67 +1,6 @@
-const names = {
-  spirit: "Spirit",
-  part: (n: number) => `Pour ${n}`,
-  partStrength: (n: number) => `ABV of pour ${n}`,
-  now: "ABV now",
-  wanted: "ABV wanted",
-  water: "Water",
-  waterMass: "Water, weighed",
-  makes: "Makes",
-  shrinks: "Shrinks by",
-  grows: "Grows by",
-  strength: "ABV",
-  sugar: "Sugar",
-  sweetener: { sugar: "Sugar", honey: "Honey", gomme: "Sugar" },
-  sweetenerMass: { sugar: "Sugar, weighed", honey: "Honey, weighed", gomme: "Sugar, weighed" },
-  parts: "Parts to 1 of water",
-  gum: "Gum arabic",
-  brix: "°Brix",
-  perLitre: "Sugar per litre",
-  density: "Density",
-  mass: "Everything, weighed",
-  coldest: "Most that 4 °C holds",
-  juice: "Juice",
-  acid: {
-    citric: "Citric acid",
-    malic: "Malic acid",
-    tartaric: "Tartaric acid",
-    lactic: "Lactic acid",
-    acetic: "Acetic acid",
-    phosphoric: "Phosphoric acid",
-  },
-  acidHas: {
-    citric: "Citric acid in the juice",
-    malic: "Malic acid in the juice",
-    tartaric: "Tartaric acid in the juice",
-    lactic: "Lactic acid in the juice",
-    acetic: "Acetic acid in the juice",
-    phosphoric: "Phosphoric acid in the juice",
-  },
-  aim: { citric: "Citric acid aimed at", malic: "Malic acid aimed at" },
-  titratable: "Titratable acidity now",
-  titratableAfter: "Titratable acidity then",
-  juicePh: "pH of the juice",
-  saline: "Saline",
-  salt: "Salt",
-  saltShare: "Salt by weight",
-  saltPerLitre: "Salt per litre",
-  freezing: "Begins to freeze at",
-  iceAt: (temperature: string) => `Ice at ${temperature}`,
-  drink: "Drink before the ice",
-  before: "ABV before the ice",
-  start: "It starts at",
-  meltwater: "Water",
-  glassTemperature: "It ends at",
-  glassVolume: "Volume at 20 °C",
-  coldVolume: "Volume in the glass",
-  coldDensity: "Density in the glass",
-  iceLeft: "Still ice",
-  iceMass: "Ice",
-  iceTemperature: "The ice is at",
-  mixed: "Mix",
-  acidPerLitre: "Acid per litre",
-  pH: "Likeliest",
-};
+import { degrees, degreesBare } from "../degrees.ts";
+import { degreeSign } from "../house-units.ts";
+import { names } from "./sum-names.ts";
 
 /** What the bench sums say. */
 export const sums = {
@@ -79,7 +18,12 @@ export const sums = {
     syrup: { title: "Syrup", detail: "°Brix, yield, and whether it crystallises" },
     acid: { title: "Acid-adjust a juice", detail: "To lemon or to lime strength" },
     saline: { title: "Saline", detail: "Grams of salt for a strength" },
-    freeze: { title: "Will it freeze?", detail: "At −18 °C, or at any temperature" },
+    freeze: {
+      title: "Will it freeze?",
+      get detail() {
+        return `At ${degrees(-18)}, or at any temperature`;
+      },
+    },
     ice: { title: "Ice", detail: "Water, ABV and temperature in the glass" },
     ph: { title: "pH of a mix", detail: "From its acids and its juice" },
   },
@@ -93,7 +37,7 @@ export const sums = {
     sugar: "Type grams of sugar per litre, from 0 to 1200.",
     acid: "Type grams per litre, from 0 to 160, or leave it empty for none.",
     temperature: (low: string, high: string) =>
-      `Type a temperature from ${low} to ${high} °C, like 4 or −6.`,
+      `Type a temperature from ${low} to ${high}, like ${degreesBare(4)} or ${degreesBare(-6)}.`,
     grams: "Type grams from 0 to 100,000, or leave it empty for none.",
   },
   doesNotFit:
@@ -113,7 +57,9 @@ export const sums = {
     strength: "ABV, %",
     third: "Leave it empty to blend two.",
     plainOnly: "For plain spirits. Sweet ones come out a little weak: let them down one by one.",
-    cool: "Strengths are at 20 °C. Mixing warms it: let it cool before you fill up to a line.",
+    get cool() {
+      return `Strengths are at ${degrees(20)}. Mixing warms it: let it cool before you fill up to a line.`;
+    },
   },
   syrup: {
     by: "Measured by",
@@ -132,7 +78,9 @@ export const sums = {
     amount: { sugar: "Sugar", honey: "Honey", gomme: "Sugar" },
     clear: "Fridge: should stay dissolved",
     fridge: "Fridge: may crystallise",
-    shelf: "Crystallises even at 20 °C",
+    get shelf() {
+      return `Crystallises even at ${degrees(20)}`;
+    },
     less: "Add water down to that figure and it stays dissolved.",
     scooped: "Sugar in a jug varies by 5 % and more. The weights below make the next one the same.",
     honey: "Honeys hold 15 to 20 % water: 2 °Brix either way. Honey granulates by its own rules.",
@@ -174,7 +122,9 @@ export const sums = {
   freeze: {
     strength: "ABV, %",
     sugar: "Sugar, g per litre",
-    temperature: "Another temperature, °C",
+    get temperature() {
+      return `Another temperature, ${degreeSign()}`;
+    },
     at: (temperature: string, state: string) => `At ${temperature}: ${state}`,
     states: {
       liquid: "liquid",
@@ -184,7 +134,9 @@ export const sums = {
     },
     close: "Close: freezers swing by some degrees. Leave 3 degrees of room.",
     beyond: "No bar freezer freezes it",
-    beyondWhy: "Above 75 % the tables end, at about −49 °C.",
+    get beyondWhy() {
+      return `Above 75 % the tables end, at about ${degrees(-49)}.`;
+    },
     undisturbed: "A still bottle can stay liquid some degrees colder, then freeze at a knock.",
     burst:
       "A full glass bottle can burst as it freezes: leave room in it, or use plastic or steel.",
@@ -200,9 +152,13 @@ export const sums = {
     volume: "Drink",
     strength: "ABV, %",
     sugar: "Sugar, g per litre",
-    start: "It starts at, °C",
+    get start() {
+      return `It starts at, ${degreeSign()}`;
+    },
     ice: "Ice, g",
-    iceTemperature: "The ice is at, °C",
+    get iceTemperature() {
+      return `The ice is at, ${degreeSign()}`;
+    },
     iceHint: "Wet ice is at 0, ice straight from a freezer at −18.",
     fitRange: "The measured drinks were 15 to 35 % ABV: outside that, take it as a guess.",
     wet: "On ice until no more of it melts. Nothing here for water that clings to wet ice: add about a tenth of the volume.",

@@ -83,7 +83,7 @@ export const tasting = {
     const told = words.map((word) => Reflect.get(codes, word) ?? word).join(", ");
     return `Tasted by ${by}: ${[scoreWords(scores), told].filter((one) => one !== "").join("; ")}`;
   },
-  none: "Nobody has tasted it yet.",
+  none: "Nobody has tasted it yet. A minute with a glass tells later which batch to make again.",
   tasters: (count: number) =>
     count === 1 ? "One taster" : `Means of ${count} tasters, the latest tasting of each`,
   by: (who: string, when: string) => `${who}, ${when}`,
@@ -104,7 +104,7 @@ export const tasting = {
   kept: "Tasting noted",
   verdict: {
     title: "Verdict",
-    none: "No verdict yet.",
+    none: "No verdict yet. It says at a glance whether to make it again.",
     give: "Give a verdict",
     change: "Change the verdict",
     what: "What is it like?",

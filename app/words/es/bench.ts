@@ -4,7 +4,8 @@ import { counted } from "./count.ts";
 
 export const bench: Spoken<typeof english.bench> = {
   title: "Mesa",
-  empty: "No hay nada en marcha. Elige una receta, planifica un lote y empiézalo: estará aquí.",
+  empty:
+    "No hay nada en marcha. Elige una receta, planifica un lote y empiézalo: estará aquí y llamará cuando te necesite.",
   toSpecs: "Elegir una receta",
   start: "Empezar un lote",
   prepList: "Lista de preparación",

@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/cautions.ts";
 import type { Spoken } from "../spoken.ts";
 
@@ -8,8 +9,12 @@ interface Words {
 
 const CODES: Readonly<Record<string, Words>> = {
   "keep-cold": {
-    short: "Conservar a 5 °C o menos",
-    full: "Guárdalo cerrado y a 5 °C o menos. El tiempo por encima de 5 °C cuenta; cuánto se permite lo dice tu normativa local.",
+    get short() {
+      return `Conservar a ${degrees(5)} o menos`;
+    },
+    get full() {
+      return `Guárdalo cerrado y a ${degrees(5)} o menos. El tiempo por encima de ${degrees(5)} cuenta; cuánto se permite lo dice tu normativa local.`;
+    },
   },
   "milk-stays": {
     short: "Clarificado con leche: queda leche",
@@ -21,7 +26,9 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   "oil-infusion": {
     short: "Ajo o hierbas en aceite: usar en 3 días",
-    full: "Ajo o hierbas en aceite: guárdalo a 4 °C o menos y úsalo en 3 días. Nunca a temperatura ambiente.",
+    get full() {
+      return `Ajo o hierbas en aceite: guárdalo a ${degrees(4)} o menos y úsalo en 3 días. Nunca a temperatura ambiente.`;
+    },
   },
   overproof: {
     short: "50 % vol o más: lejos del fuego",
@@ -60,13 +67,19 @@ const CODES: Readonly<Record<string, Words>> = {
 export const cautions: Spoken<typeof english.cautions> = {
   short: (code) => CODES[code]?.short ?? code,
   full: (code) => CODES[code]?.full ?? code,
-  house: [
-    "Esta aplicación calcula cifras. No puede saber si una bebida es apta para servirse: eso lo juzgas tú según tu normativa local.",
-    "Lácteos, zumo fresco y lo que se hace con ellos: a 5 °C o menos, en recipientes limpios, cada uno con su fecha. Ante la duda, se tira.",
-    "El alcohol solo no conserva nada: entre lo ensayado no hubo ninguna bebida clarificada con leche.",
-    "Una bebida clarificada con leche sigue llevando leche. Los alérgenos salen de tu despensa: revisa cada envase y di lo que aporta la decoración.",
-    "Un destilado de 50 % vol o más arde a temperatura ambiente: ninguna llama cerca.",
-    "Nunca infusiones tabaco, huesos de fruta, corteza de quina, carbón activado, aceites esenciales puros ni plantas recogidas en el campo.",
-    "El alcohol no es para menores ni para el embarazo. Quien está enfermo, es mayor o toma medicamentos necesita más cuidado que el que da una etiqueta.",
-  ],
+  house: {
+    judge:
+      "Esta aplicación calcula cifras. No puede saber si una bebida es apta para servirse: eso lo juzgas tú según tu normativa local.",
+    get cold() {
+      return `Lácteos, zumo fresco y lo que se hace con ellos: a ${degrees(5)} o menos, en recipientes limpios, cada uno con su fecha. Ante la duda, se tira.`;
+    },
+    alcohol:
+      "El alcohol solo no conserva nada: entre lo ensayado no hubo ninguna bebida clarificada con leche.",
+    milk: "Una bebida clarificada con leche sigue llevando leche. Los alérgenos salen de tu despensa: revisa cada envase y di lo que aporta la decoración.",
+    flame: "Un destilado de 50 % vol o más arde a temperatura ambiente: ninguna llama cerca.",
+    never:
+      "Nunca infusiones tabaco, huesos de fruta, corteza de quina, carbón activado, aceites esenciales puros ni plantas recogidas en el campo.",
+    guests:
+      "El alcohol no es para menores ni para el embarazo. Quien está enfermo, es mayor o toma medicamentos necesita más cuidado que el que da una etiqueta.",
+  },
 };

@@ -5,7 +5,7 @@ export const compare: Spoken<typeof english.compare> = {
   title: "Comparar",
   withPlan: "Junto a su plan",
   lost: "Uno de estos lotes no está en este teléfono. Elige otra vez en el Diario.",
-  few: "Elige de dos a cuatro lotes en el Diario.",
+  few: "Elige de dos a cuatro lotes.",
   pick: {
     title: "Comparar lotes",
     more: (count) => (count === 1 ? "Elige uno más." : `Elige ${count} más.`),

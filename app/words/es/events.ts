@@ -1,4 +1,5 @@
 import type { Draft, RunEvent, Stamp, Weighed } from "../../../core/run/event.ts";
+import { degreesRead } from "../degrees.ts";
 import type { EventAbout, events as english } from "../en/events.ts";
 import {
   clockTime,
@@ -43,7 +44,7 @@ function measuredValue({ value, unit }: ReadingSaid, style: VolumeStyle): string
     case "g":
       return `${typed(value)} g`;
     case "degC":
-      return `${typed(value)} °C`;
+      return degreesRead(value);
     case "count":
       return String(value);
     case "brix":

@@ -7,7 +7,7 @@ const times = (count: number): string => (count === 1 ? "una vez" : `${count} ve
 export const logbook: Spoken<typeof english.logbook> = {
   title: "Diario",
   empty:
-    "Aún no ha acabado ningún lote. Aquí se guarda cada lote terminado o abandonado con todo su registro.",
+    "Aún no ha acabado ningún lote. Aquí se guarda cada uno con todo su registro, para hacer mejor el siguiente.",
   toSpecs: "Elegir una receta",
   toBench: "Ver lo que está en marcha",
   finished: "Terminado",

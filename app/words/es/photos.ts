@@ -4,7 +4,7 @@ import { counted } from "./count.ts";
 
 export const photos: Spoken<typeof english.photos> = {
   title: "Fotos",
-  none: "Aún sin fotos.",
+  none: "Aún sin fotos. Una a contraluz enseña el mes que viene lo claro que estaba.",
   take: "Hacer una foto",
   choose: "Elegir una foto",
   working: "Reduciéndola para guardarla…",

@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 export const figureNames: Readonly<Record<string, string>> = {
   "ethanol-mass": "Etanol",
   "water-mass": "Agua",
@@ -59,7 +60,9 @@ export const figureRules: Readonly<Record<string, string>> = {
   mass: "Lo que aporta cada ingrediente, sumado.",
   volume:
     "Se suman masas, no volúmenes: destilado y agua encogen al juntarse, y el azúcar ocupa sitio.",
-  strength: "El volumen del alcohol solo, por volumen de bebida, a 20 °C.",
+  get strength() {
+    return `El volumen del alcohol solo, por volumen de bebida, a ${degrees(20)}.`;
+  },
   "per-litre": "Gramos en un litro de bebida.",
   brix: "Gramos de azúcar en 100 g de bebida.",
   ratio: "Gramos de azúcar por cada gramo de ácido.",

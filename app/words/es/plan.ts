@@ -1,23 +1,10 @@
+import { degrees, degreesApart } from "../degrees.ts";
 import type * as english from "../en/plan.ts";
 import type { Spoken } from "../spoken.ts";
+import { sources } from "./caution-sources.ts";
 import { counted, whole } from "./count.ts";
 import { figureNames, figureRules } from "./plan-figures.ts";
 import { whatIf } from "./what-if.ts";
-
-const sources: Readonly<Record<string, string>> = {
-  "keep-cold":
-    "código alimentario modelo de EE. UU. 3-501.14 y 3-501.16 por normas de estados, leído en extractos",
-  "milk-stays":
-    "código de prácticas de clarificación OIV-SECSAN 520-2014, leído en extracto; composición del suero, de memoria",
-  "raw-egg": "práctica común, sin fuente",
-  "oil-infusion": "consejos de dos universidades de EE. UU. (de 2 a 10 días; se usa el más corto)",
-  overproof: "puntos de inflamación de etanol y agua, tabla pública: 24 °C al 50 %, 22 °C al 60 %",
-  grapefruit:
-    "un artículo de prensa que cita a la autoridad de alimentos y medicamentos de EE. UU. (CYP3A4)",
-  quinine: "21 CFR 172.575, leído en extracto",
-  coumarin: "21 CFR 189.130, leído en extracto; EFSA 2008",
-  "fresh-juice": "21 CFR 101.17(g) y 120, por una página de seguridad alimentaria",
-};
 
 const ingredients = (count: number): string => counted(count, "ingrediente", "ingredientes");
 
@@ -162,14 +149,18 @@ export const plan: Spoken<typeof english.plan> = {
 
   cold: {
     title: "Congelador y copa",
-    bottle: "Botella a −18 °C",
+    get bottle() {
+      return `Botella a ${degrees(-18)}`;
+    },
     freezes: (at) => `La botella se congela, desde ${whole(at)}`,
     stays: (at) => `La botella sigue líquida, hasta ${whole(at)}`,
     close: (at) => `La botella empieza a congelar a ${whole(at)}: por poco`,
     in: { freezes: "Se congela", stays: "Sigue líquida", close: "Cerca de congelar" },
     freezesNote:
       "Una botella llena puede reventar al congelarse: deja hueco o guárdala en la nevera.",
-    closeNote: "Los congeladores oscilan unos grados: deja 3 °C de margen.",
+    get closeNote() {
+      return `Los congeladores oscilan unos grados: deja ${degreesApart(3)} de margen.`;
+    },
     begins: "Empieza a congelar a",
     noWater: "No lleva agua que congelar.",
     glass: "En la copa",
@@ -196,7 +187,9 @@ export const plan: Spoken<typeof english.plan> = {
     source: (text) => `Fuente: ${text}`,
     local:
       "Tu normativa local manda, y suele ser más estricta. Ninguna cifra de aquí dice que una bebida sea segura.",
-    cold: "Guarda la leche a 5 °C o menos hasta que entre, y la bebida desde entonces.",
+    get cold() {
+      return `Guarda la leche a ${degrees(5)} o menos hasta que entre, y la bebida desde entonces.`;
+    },
     sources,
   },
 

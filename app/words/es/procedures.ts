@@ -1,4 +1,6 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/procedures.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted } from "./count.ts";
 
@@ -28,8 +30,9 @@ export const procedure: Spoken<typeof english.procedure> = {
   name: "Nombre",
   perishable: "Perecedero desde",
   perishableNone: "Ningún paso: nada se estropea",
-  perishableHint:
-    "Desde este paso se cuenta el tiempo por encima de 5 °C. Tu normativa local manda.",
+  get perishableHint() {
+    return `Desde este paso se cuenta el tiempo por encima de ${degrees(5)}. Tu normativa local manda.`;
+  },
   steps: "Pasos",
   at: (number, title) => `${number}. ${title}`,
   kinds: {
@@ -86,7 +89,9 @@ export const procedure: Spoken<typeof english.procedure> = {
     yield: "Rendimiento",
     "top-up": "Destilado reservado, añadido",
     bottled: "Botellas llenas",
-    temperature: "Temperatura, °C",
+    get temperature() {
+      return `Temperatura, ${degreeSign()}`;
+    },
     brix: "°Brix",
   },
   uses: "Tiene ocupado",
@@ -148,7 +153,7 @@ export const procedure: Spoken<typeof english.procedure> = {
     "never-bottled": () =>
       "Ningún paso cuenta las botellas, así que el lote no estará en el Estante ni tendrá etiqueta.",
     "milk-not-perishable": (title) =>
-      `En “${title}” entra leche. Di en “Perecedero desde” que se estropea, para contar su tiempo por encima de 5 °C.`,
+      `En “${title}” entra leche. Di en “Perecedero desde” que se estropea, para contar su tiempo por encima de ${degrees(5)}.`,
     "warm-for-long": (title) =>
       `En “${title}” algo perecedero está en la barra 4 horas o más. Mantenlo frío y sigue tu normativa local.`,
   },

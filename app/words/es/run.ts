@@ -1,3 +1,4 @@
+import { degrees, degreesBare } from "../degrees.ts";
 import type * as english from "../en/run.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted } from "./count.ts";
@@ -16,7 +17,9 @@ const done: Readonly<Record<string, string>> = {
 const steps: Readonly<Record<string, string>> = {
   rescue: "Tres pasadas y aún no está claro. ¿Y ahora?",
   finer: "Pon un papel nuevo más fino, mojado, y pasa a él la cama de cuajada.",
-  "cold-rest": "Tapado, a 2–4 °C, sin moverlo.",
+  get "cold-rest"() {
+    return `Tapado, a ${degreesBare(2)}–${degrees(4)}, sin moverlo.`;
+  },
   rack: "Saca el líquido claro de encima del poso sin removerlo.",
   steep: "Tapado. Prueba cuando lo pida; cuela cuando esté en su punto.",
   "strain-mesh": "Cuela por la malla. No aprietes.",
@@ -99,13 +102,13 @@ export const run: Spoken<typeof english.run> = {
       `En pausa desde ${time}. Sus alarmas callan; lo que espera sigue esperando.`,
   },
   warm: {
-    within: (length) => `Por encima de 5 °C durante ${length}`,
+    within: (length) => `Por encima de ${degrees(5)} durante ${length}`,
     near: (length, full) =>
-      `Por encima de 5 °C durante ${length}: a las ${full} serán 4 h. Enfríalo. Sigue tu normativa local.`,
+      `Por encima de ${degrees(5)} durante ${length}: a las ${full} serán 4 h. Enfríalo. Sigue tu normativa local.`,
     nearCold: (length) =>
-      `Estuvo por encima de 5 °C ${length}. Mantenlo frío. Sigue tu normativa local.`,
+      `Estuvo por encima de ${degrees(5)} ${length}. Mantenlo frío. Sigue tu normativa local.`,
     past: (length) =>
-      `Por encima de 5 °C durante ${length}, más de 4 h. Tu normativa local decide si se puede guardar.`,
+      `Por encima de ${degrees(5)} durante ${length}, más de 4 h. Tu normativa local decide si se puede guardar.`,
   },
   pads: {
     milk: "Leche en el recipiente",
@@ -119,7 +122,6 @@ export const run: Spoken<typeof english.run> = {
   unit: "ml",
   ozUnit: "oz",
   brixUnit: "°Bx",
-  degreeUnit: "°C",
   below: "Bajo 0",
   belowName: "Bajo cero",
   erase: "Borrar",

@@ -1,4 +1,6 @@
+import { degrees, degreesBare, degreesTyped } from "../degrees.ts";
 import type * as english from "../en/sheet.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
 
 export const sheet: Spoken<typeof english.sheet> = {
@@ -9,7 +11,9 @@ export const sheet: Spoken<typeof english.sheet> = {
   ended: "Acabado",
   running: "aún en marcha",
   useBy: "Caducidad",
-  warm: "Tiempo por encima de 5 °C",
+  get warm() {
+    return `Tiempo por encima de ${degrees(5)}`;
+  },
   none: "nada contado",
   steps: "Pasos",
   from: "De",
@@ -22,9 +26,13 @@ export const sheet: Spoken<typeof english.sheet> = {
     `La fecha más temprana de esos lotes es ${date}: una bebida mezclada no se guarda más que eso.`,
   hands: "Manos",
   empty: "Nada anotado.",
-  addTemperature: "Temperatura ahora, °C",
+  get addTemperature() {
+    return `Temperatura ahora, ${degreeSign()}`;
+  },
   noteTemperature: "Anotar la temperatura",
-  temperatureFault: "Escribe una temperatura de −30 a 110, como 4,5.",
+  get temperatureFault() {
+    return `Escribe una temperatura de ${degreesBare(-30)} a ${degreesBare(110)}, como ${degreesTyped(4.5)}.`;
+  },
   addLot: "Número de lote del envase",
   lotOf: "Lote de",
   lotDate: "Días hasta su caducidad, si la tiene",

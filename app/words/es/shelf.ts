@@ -34,8 +34,7 @@ const reasons: readonly string[] = [
 export const shelf: Spoken<typeof english.shelf> = {
   title: "Estante",
   empty:
-    "Aún no hay nada embotellado. Cuando un lote se embotella está aquí, primero el que antes caduca.",
-  toBench: "Ver lo que está en marcha",
+    "Ahora no hay nada embotellado. Cada lote embotellado está aquí, primero el que antes caduca, con lo que queda y cuándo hacer el siguiente.",
   count: (batches, past) =>
     `${counted(batches, "lote", "lotes")}${past > 0 ? `, ${counted(past, "caducado", "caducados")}` : ""}`,
   useBy: (date) => `Caduca ${date}`,

@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/specs.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted, whole } from "./count.ts";
@@ -163,8 +164,9 @@ export const spec: Spoken<typeof english.spec> = {
   keep: {
     title: "Conservación",
     days: "Días que se guarda, con el de elaboración como día 1",
-    caution:
-      "Norma de tu casa, no una promesa de seguridad. Donde se exige fecha, 7 días a 5 °C o menos es un límite común. Alcohol y ácido no sustituyen al frío. Sigue tu normativa local.",
+    get caution() {
+      return `Norma de tu casa, no una promesa de seguridad. Donde se exige fecha, 7 días a ${degrees(5)} o menos es un límite común. Alcohol y ácido no sustituyen al frío. Sigue tu normativa local.`;
+    },
     fault: "Escribe un número entero de días de 1 a 365.",
   },
   notes: "Notas",

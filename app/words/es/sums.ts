@@ -1,70 +1,8 @@
+import { degrees, degreesBare } from "../degrees.ts";
 import type * as english from "../en/sums.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
-
-const names: Spoken<typeof english.sums.names> = {
-  spirit: "Destilado",
-  part: (n) => `Parte ${n}`,
-  partStrength: (n) => `Grado de la parte ${n}`,
-  now: "Grado ahora",
-  wanted: "Grado buscado",
-  water: "Agua",
-  waterMass: "Agua, en peso",
-  makes: "Da",
-  shrinks: "Encoge",
-  grows: "Crece",
-  strength: "Grado (% vol)",
-  sugar: "Azúcar",
-  sweetener: { sugar: "Azúcar", honey: "Miel", gomme: "Azúcar" },
-  sweetenerMass: { sugar: "Azúcar, en peso", honey: "Miel, en peso", gomme: "Azúcar, en peso" },
-  parts: "Partes por 1 de agua",
-  gum: "Goma arábiga",
-  brix: "°Brix",
-  perLitre: "Azúcar por litro",
-  density: "Densidad",
-  mass: "Todo, en peso",
-  coldest: "Máximo que disuelve a 4 °C",
-  juice: "Zumo",
-  acid: {
-    citric: "Ácido cítrico",
-    malic: "Ácido málico",
-    tartaric: "Ácido tartárico",
-    lactic: "Ácido láctico",
-    acetic: "Ácido acético",
-    phosphoric: "Ácido fosfórico",
-  },
-  acidHas: {
-    citric: "Ácido cítrico en el zumo",
-    malic: "Ácido málico en el zumo",
-    tartaric: "Ácido tartárico en el zumo",
-    lactic: "Ácido láctico en el zumo",
-    acetic: "Ácido acético en el zumo",
-    phosphoric: "Ácido fosfórico en el zumo",
-  },
-  aim: { citric: "Ácido cítrico buscado", malic: "Ácido málico buscado" },
-  titratable: "Acidez valorable ahora",
-  titratableAfter: "Acidez valorable después",
-  juicePh: "pH del zumo",
-  saline: "Solución salina",
-  salt: "Sal",
-  saltShare: "Sal en peso",
-  saltPerLitre: "Sal por litro",
-  freezing: "Empieza a congelar a",
-  iceAt: (temperature) => `Hielo a ${temperature}`,
-  drink: "Bebida antes del hielo",
-  before: "Grado antes del hielo",
-  start: "Empieza a",
-  meltwater: "Agua",
-  glassTemperature: "Acaba a",
-  glassVolume: "Volumen a 20 °C",
-  coldVolume: "Volumen en la copa",
-  coldDensity: "Densidad en la copa",
-  iceLeft: "Aún hielo",
-  iceMass: "Hielo",
-  iceTemperature: "El hielo está a",
-  mixed: "Mezcla",
-  acidPerLitre: "Ácido por litro",
-  pH: "Lo más probable",
-};
+import { names } from "./sum-names.ts";
 
 export const sums: Spoken<typeof english.sums> = {
   title: "Cálculos",
@@ -81,7 +19,12 @@ export const sums: Spoken<typeof english.sums> = {
     syrup: { title: "Sirope", detail: "°Brix, cantidad y si cristaliza" },
     acid: { title: "Ajustar la acidez de un zumo", detail: "Como limón o como lima" },
     saline: { title: "Solución salina", detail: "Gramos de sal para una concentración" },
-    freeze: { title: "¿Se congelará?", detail: "A −18 °C o a cualquier temperatura" },
+    freeze: {
+      title: "¿Se congelará?",
+      get detail() {
+        return `A ${degrees(-18)} o a cualquier temperatura`;
+      },
+    },
     ice: { title: "Hielo", detail: "Agua, grado y temperatura en la copa" },
     ph: { title: "pH de una mezcla", detail: "Por sus ácidos y su zumo" },
   },
@@ -94,7 +37,8 @@ export const sums: Spoken<typeof english.sums> = {
     percent: (low, high) => `Escribe un grado de ${low} a ${high} %, como 40.`,
     sugar: "Escribe gramos de azúcar por litro, de 0 a 1200.",
     acid: "Escribe gramos por litro, de 0 a 160, o déjalo vacío si no hay.",
-    temperature: (low, high) => `Escribe una temperatura de ${low} a ${high} °C, como 4 o −6.`,
+    temperature: (low, high) =>
+      `Escribe una temperatura de ${low} a ${high}, como ${degreesBare(4)} o ${degreesBare(-6)}.`,
     grams: "Escribe gramos de 0 a 100.000, o déjalo vacío si no hay.",
   },
   doesNotFit: "Tanto alcohol y azúcar no cabe en un litro. Revisa el grado y luego el azúcar.",
@@ -112,7 +56,9 @@ export const sums: Spoken<typeof english.sums> = {
     strength: "Grado, % vol",
     third: "Déjalo vacío para mezclar dos.",
     plainOnly: "Para destilados secos. Los dulces salen algo flojos: rebájalos de uno en uno.",
-    cool: "Los grados son a 20 °C. Al mezclar se calienta: deja enfriar antes de enrasar.",
+    get cool() {
+      return `Los grados son a ${degrees(20)}. Al mezclar se calienta: deja enfriar antes de enrasar.`;
+    },
   },
   syrup: {
     by: "Medido por",
@@ -131,7 +77,9 @@ export const sums: Spoken<typeof english.sums> = {
     amount: { sugar: "Azúcar", honey: "Miel", gomme: "Azúcar" },
     clear: "Nevera: debería seguir disuelto",
     fridge: "Nevera: puede cristalizar",
-    shelf: "Cristaliza incluso a 20 °C",
+    get shelf() {
+      return `Cristaliza incluso a ${degrees(20)}`;
+    },
     less: "Añade agua hasta esa cifra y seguirá disuelto.",
     scooped:
       "El azúcar en una jarra varía un 5 % o más. Los pesos de abajo hacen igual el siguiente.",
@@ -175,7 +123,9 @@ export const sums: Spoken<typeof english.sums> = {
   freeze: {
     strength: "Grado, % vol",
     sugar: "Azúcar, g por litro",
-    temperature: "Otra temperatura, °C",
+    get temperature() {
+      return `Otra temperatura, ${degreeSign()}`;
+    },
     at: (temperature, state) => `A ${temperature}: ${state}`,
     states: {
       liquid: "líquido",
@@ -185,7 +135,9 @@ export const sums: Spoken<typeof english.sums> = {
     },
     close: "Por poco: los congeladores oscilan unos grados. Deja 3 grados de margen.",
     beyond: "Ningún congelador de bar lo congela",
-    beyondWhy: "Por encima del 75 % acaban las tablas, hacia −49 °C.",
+    get beyondWhy() {
+      return `Por encima del 75 % acaban las tablas, hacia ${degrees(-49)}.`;
+    },
     undisturbed:
       "Una botella quieta puede seguir líquida algunos grados más abajo y congelarse de un golpe.",
     burst:
@@ -202,9 +154,13 @@ export const sums: Spoken<typeof english.sums> = {
     volume: "Bebida",
     strength: "Grado, % vol",
     sugar: "Azúcar, g por litro",
-    start: "Empieza a, °C",
+    get start() {
+      return `Empieza a, ${degreeSign()}`;
+    },
     ice: "Hielo, g",
-    iceTemperature: "El hielo está a, °C",
+    get iceTemperature() {
+      return `El hielo está a, ${degreeSign()}`;
+    },
     iceHint: "El hielo mojado está a 0; recién sacado del congelador, a −18.",
     fitRange:
       "Las bebidas medidas tenían de 15 a 35 % vol: fuera de ahí, tómalo como una suposición.",

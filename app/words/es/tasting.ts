@@ -83,7 +83,7 @@ export const tasting: Spoken<typeof english.tasting> = {
     const told = words.map((word) => Reflect.get(codes, word) ?? word).join(", ");
     return `Probado por ${by}: ${[scoreWords(scores), told].filter((one) => one !== "").join("; ")}`;
   },
-  none: "Nadie lo ha probado aún.",
+  none: "Nadie lo ha probado aún. Un minuto con una copa dirá luego qué lote repetir.",
   tasters: (count) =>
     count === 1 ? "Un catador" : `Medias de ${count} catadores, la última cata de cada uno`,
   by: (who, when) => `${who}, ${when}`,
@@ -104,7 +104,7 @@ export const tasting: Spoken<typeof english.tasting> = {
   kept: "Cata anotada",
   verdict: {
     title: "Veredicto",
-    none: "Aún sin veredicto.",
+    none: "Aún sin veredicto. Dice de un vistazo si hay que repetirlo.",
     give: "Dar un veredicto",
     change: "Cambiar el veredicto",
     what: "¿Cómo es?",

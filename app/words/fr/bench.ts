@@ -4,7 +4,8 @@ import { counted } from "./count.ts";
 
 export const bench: Spoken<typeof english.bench> = {
   title: "Poste",
-  empty: "Rien n’est en cours. Choisir une fiche, planifier un lot et le commencer : il sera ici.",
+  empty:
+    "Rien n’est en cours. Choisir une fiche, planifier un lot et le commencer : il sera ici, et appelle quand il faut venir.",
   toSpecs: "Choisir une fiche",
   start: "Commencer un lot",
   prepList: "Liste de préparation",

@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/cautions.ts";
 import type { Spoken } from "../spoken.ts";
 
@@ -8,8 +9,12 @@ interface Words {
 
 const CODES: Readonly<Record<string, Words>> = {
   "keep-cold": {
-    short: "À conserver à 5 °C ou moins",
-    full: "À garder fermé et à 5 °C ou moins. Le temps passé au-dessus de 5 °C compte ; ce qui est permis, la réglementation locale le dit.",
+    get short() {
+      return `À conserver à ${degrees(5)} ou moins`;
+    },
+    get full() {
+      return `À garder fermé et à ${degrees(5)} ou moins. Le temps passé au-dessus de ${degrees(5)} compte ; ce qui est permis, la réglementation locale le dit.`;
+    },
   },
   "milk-stays": {
     short: "Clarifié au lait : il reste du lait",
@@ -21,7 +26,9 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   "oil-infusion": {
     short: "Ail ou herbes dans l’huile : sous 3 jours",
-    full: "Ail ou herbes dans l’huile : à garder à 4 °C ou moins et à utiliser sous 3 jours. Jamais à température ambiante.",
+    get full() {
+      return `Ail ou herbes dans l’huile : à garder à ${degrees(4)} ou moins et à utiliser sous 3 jours. Jamais à température ambiante.`;
+    },
   },
   overproof: {
     short: "50 % vol ou plus : loin du feu",
@@ -60,13 +67,19 @@ const CODES: Readonly<Record<string, Words>> = {
 export const cautions: Spoken<typeof english.cautions> = {
   short: (code) => CODES[code]?.short ?? code,
   full: (code) => CODES[code]?.full ?? code,
-  house: [
-    "Cette application calcule des chiffres. Elle ne peut pas savoir si une boisson est bonne à servir : c’est à vous d’en juger selon la réglementation locale.",
-    "Lait, jus frais et tout ce qui en est fait : à 5 °C ou moins, dans des récipients propres, chacun avec sa date. Dans le doute, jeter.",
-    "L’alcool seul ne conserve rien : aucune boisson clarifiée au lait n’était parmi celles qui ont été essayées.",
-    "Une boisson clarifiée au lait contient encore du lait. Les allergènes viennent de votre placard : vérifier chaque emballage, et dire ce qu’apporte la garniture.",
-    "Un spiritueux de 50 % vol et plus brûle à température ambiante : aucune flamme à côté.",
-    "Ne jamais infuser tabac, noyaux de fruits, écorce de quinquina, charbon actif, huiles essentielles pures ni plantes cueillies dans la nature.",
-    "L’alcool n’est ni pour les enfants ni pour la grossesse. Les clients malades, âgés ou sous traitement demandent plus de soin qu’une étiquette n’en donne.",
-  ],
+  house: {
+    judge:
+      "Cette application calcule des chiffres. Elle ne peut pas savoir si une boisson est bonne à servir : c’est à vous d’en juger selon la réglementation locale.",
+    get cold() {
+      return `Lait, jus frais et tout ce qui en est fait : à ${degrees(5)} ou moins, dans des récipients propres, chacun avec sa date. Dans le doute, jeter.`;
+    },
+    alcohol:
+      "L’alcool seul ne conserve rien : aucune boisson clarifiée au lait n’était parmi celles qui ont été essayées.",
+    milk: "Une boisson clarifiée au lait contient encore du lait. Les allergènes viennent de votre placard : vérifier chaque emballage, et dire ce qu’apporte la garniture.",
+    flame: "Un spiritueux de 50 % vol et plus brûle à température ambiante : aucune flamme à côté.",
+    never:
+      "Ne jamais infuser tabac, noyaux de fruits, écorce de quinquina, charbon actif, huiles essentielles pures ni plantes cueillies dans la nature.",
+    guests:
+      "L’alcool n’est ni pour les enfants ni pour la grossesse. Les clients malades, âgés ou sous traitement demandent plus de soin qu’une étiquette n’en donne.",
+  },
 };

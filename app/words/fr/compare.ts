@@ -5,7 +5,7 @@ export const compare: Spoken<typeof english.compare> = {
   title: "Comparer",
   withPlan: "À côté de son plan",
   lost: "L’un de ces lots n’est pas sur ce téléphone. Choisir à nouveau dans le Carnet.",
-  few: "Choisir deux à quatre lots dans le Carnet.",
+  few: "Choisir deux à quatre lots.",
   pick: {
     title: "Comparer des lots",
     more: (count) => (count < 2 ? "Encore un à choisir." : `Encore ${count} à choisir.`),

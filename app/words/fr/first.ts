@@ -1,13 +1,13 @@
 import type { first as english } from "../en/first.ts";
 
 export const first: typeof english = {
-  title: "Première fois ?",
-  what: "De la fiche à la bouteille étiquetée : que peser, quand revenir, ce qui est passé. Elle sonne, elle note, et marche sans réseau.",
+  title: "Première fois ?",
+  what: "De la fiche à la bouteille étiquetée : que peser, quand revenir, ce qui est passé. Elle sonne, elle note, et marche sans réseau.",
   practise: "S’exercer sur un lavage",
   practiseWhy:
     "Tout le lavage en une minute, avec des attentes de quelques secondes. Récipient vide. Rien n’en est gardé.",
   name: "Lavage d’essai",
-  mark: "Exercice : les attentes durent des secondes, rien n’est gardé.",
+  mark: "Exercice : les attentes durent des secondes, rien n’est gardé.",
   leave: "Quitter l’exercice",
   over: "Voilà un lavage entier",
   overWhy:

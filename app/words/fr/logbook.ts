@@ -7,7 +7,7 @@ const times = (count: number): string => (count === 1 ? "une fois" : `${count} f
 export const logbook: Spoken<typeof english.logbook> = {
   title: "Carnet",
   empty:
-    "Aucun lot n’est encore terminé. Chaque lot fini ou abandonné est gardé ici avec tout son journal.",
+    "Aucun lot n’est encore terminé. Chacun est gardé ici avec tout son journal, pour mieux faire le suivant.",
   toSpecs: "Choisir une fiche à faire",
   toBench: "Voir ce qui est en cours",
   finished: "Fini",

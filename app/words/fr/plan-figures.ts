@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 export const figureNames: Readonly<Record<string, string>> = {
   "ethanol-mass": "Éthanol",
   "water-mass": "Eau",
@@ -59,7 +60,9 @@ export const figureRules: Readonly<Record<string, string>> = {
   mass: "Ce que chaque ingrédient en apporte, additionné.",
   volume:
     "On additionne des masses, pas des volumes : spiritueux et eau se contractent, et le sucre prend de la place.",
-  strength: "Le volume de l’alcool seul, par volume de boisson, à 20 °C.",
+  get strength() {
+    return `Le volume de l’alcool seul, par volume de boisson, à ${degrees(20)}.`;
+  },
   "per-litre": "Grammes dans un litre de boisson.",
   brix: "Grammes de sucre dans 100 g de boisson.",
   ratio: "Grammes de sucre pour chaque gramme d’acide.",

@@ -1,25 +1,10 @@
+import { degrees, degreesApart } from "../degrees.ts";
 import type * as english from "../en/plan.ts";
 import type { Spoken } from "../spoken.ts";
+import { sources } from "./caution-sources.ts";
 import { counted, whole } from "./count.ts";
 import { figureNames, figureRules } from "./plan-figures.ts";
 import { whatIf } from "./what-if.ts";
-
-const sources: Readonly<Record<string, string>> = {
-  "keep-cold":
-    "code alimentaire modèle des États-Unis 3-501.14 et 3-501.16 par des règles d’États, lu en extraits",
-  "milk-stays":
-    "code des pratiques de collage OIV-SECSAN 520-2014, lu en extrait ; composition du petit-lait de mémoire",
-  "raw-egg": "pratique courante, sans source",
-  "oil-infusion":
-    "conseils de deux universités des États-Unis (2 à 10 jours ; le plus court est retenu)",
-  overproof:
-    "points d’éclair de l’éthanol et de l’eau, table publique : 24 °C à 50 %, 22 °C à 60 %",
-  grapefruit:
-    "un article de presse citant l’autorité américaine des aliments et médicaments (CYP3A4)",
-  quinine: "21 CFR 172.575, lu en extrait",
-  coumarin: "21 CFR 189.130, lu en extrait ; EFSA 2008",
-  "fresh-juice": "21 CFR 101.17(g) et 120, par une page de sécurité alimentaire",
-};
 
 const ingredients = (count: number): string => counted(count, "ingrédient", "ingrédients");
 
@@ -165,14 +150,18 @@ export const plan: Spoken<typeof english.plan> = {
 
   cold: {
     title: "Congélateur et verre",
-    bottle: "Bouteille à −18 °C",
+    get bottle() {
+      return `Bouteille à ${degrees(-18)}`;
+    },
     freezes: (at) => `La bouteille gèle, dès ${whole(at)}`,
     stays: (at) => `La bouteille reste liquide, jusqu’à ${whole(at)}`,
     close: (at) => `La bouteille commence à geler à ${whole(at)} : de justesse`,
     in: { freezes: "Gèle", stays: "Reste liquide", close: "Près de geler" },
     freezesNote:
       "Une bouteille pleine peut éclater en gelant : laisser du vide, ou la garder au frigo.",
-    closeNote: "Un congélateur varie de quelques degrés : laisser 3 °C de marge.",
+    get closeNote() {
+      return `Un congélateur varie de quelques degrés : laisser ${degreesApart(3)} de marge.`;
+    },
     begins: "Commence à geler à",
     noWater: "Il n’y a pas d’eau à geler.",
     glass: "Dans le verre",
@@ -199,7 +188,9 @@ export const plan: Spoken<typeof english.plan> = {
     source: (text) => `Source : ${text}`,
     local:
       "La réglementation locale passe avant, et elle est souvent plus stricte. Aucun chiffre ici ne dit qu’une boisson est sûre.",
-    cold: "Garder le lait à 5 °C ou moins jusqu’à son entrée, puis la boisson de même.",
+    get cold() {
+      return `Garder le lait à ${degrees(5)} ou moins jusqu’à son entrée, puis la boisson de même.`;
+    },
     sources,
   },
 

@@ -1,4 +1,6 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/procedures.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted } from "./count.ts";
 
@@ -28,8 +30,9 @@ export const procedure: Spoken<typeof english.procedure> = {
   name: "Nom",
   perishable: "Périssable à partir de",
   perishableNone: "Aucune étape : rien ne s’y gâte",
-  perishableHint:
-    "À partir de cette étape, le temps au-dessus de 5 °C est compté. La réglementation locale passe avant.",
+  get perishableHint() {
+    return `À partir de cette étape, le temps au-dessus de ${degrees(5)} est compté. La réglementation locale passe avant.`;
+  },
   steps: "Étapes",
   at: (number, title) => `${number}. ${title}`,
   kinds: {
@@ -87,7 +90,9 @@ export const procedure: Spoken<typeof english.procedure> = {
     yield: "Rendement",
     "top-up": "Spiritueux réservé, ajouté",
     bottled: "Bouteilles remplies",
-    temperature: "Température, °C",
+    get temperature() {
+      return `Température, ${degreeSign()}`;
+    },
     brix: "°Brix",
   },
   uses: "Occupe",
@@ -149,7 +154,7 @@ export const procedure: Spoken<typeof english.procedure> = {
     "never-bottled": () =>
       "Aucune étape ne compte les bouteilles : le lot ne sera pas sur l’Étagère et n’aura pas d’étiquette.",
     "milk-not-perishable": (title) =>
-      `Le lait entre à « ${title} ». Dire sous « Périssable à partir de » qu’il se gâte, pour compter son temps au-dessus de 5 °C.`,
+      `Le lait entre à « ${title} ». Dire sous « Périssable à partir de » qu’il se gâte, pour compter son temps au-dessus de ${degrees(5)}.`,
     "warm-for-long": (title) =>
       `À « ${title} » quelque chose de périssable reste sur le comptoir 4 heures ou plus. Le garder au froid, et suivre la réglementation locale.`,
   },

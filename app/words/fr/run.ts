@@ -1,3 +1,4 @@
+import { degrees, degreesBare } from "../degrees.ts";
 import type * as english from "../en/run.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted } from "./count.ts";
@@ -16,7 +17,9 @@ const done: Readonly<Record<string, string>> = {
 const steps: Readonly<Record<string, string>> = {
   rescue: "Trois passages et toujours pas clair. Que faire ?",
   finer: "Poser un papier neuf plus fin, mouillé, et y porter le lit de caillé.",
-  "cold-rest": "Couvert, entre 2 et 4 °C, sans le bouger.",
+  get "cold-rest"() {
+    return `Couvert, entre ${degreesBare(2)} et ${degrees(4)}, sans le bouger.`;
+  },
   rack: "Tirer le liquide clair au-dessus du dépôt sans le troubler.",
   steep: "Couvert. Goûter à chaque appel ; passer quand c’est bon.",
   "strain-mesh": "Passer au tamis. Ne pas presser.",
@@ -100,13 +103,13 @@ export const run: Spoken<typeof english.run> = {
       `En pause depuis ${time}. Ses alarmes se taisent ; ce qui attend continue.`,
   },
   warm: {
-    within: (length) => `Au-dessus de 5 °C pendant ${length}`,
+    within: (length) => `Au-dessus de ${degrees(5)} pendant ${length}`,
     near: (length, full) =>
-      `Au-dessus de 5 °C pendant ${length} : 4 h seront pleines à ${full}. Le refroidir. Suivre la réglementation locale.`,
+      `Au-dessus de ${degrees(5)} pendant ${length} : 4 h seront pleines à ${full}. Le refroidir. Suivre la réglementation locale.`,
     nearCold: (length) =>
-      `Il a été au-dessus de 5 °C pendant ${length}. Le garder au froid. Suivre la réglementation locale.`,
+      `Il a été au-dessus de ${degrees(5)} pendant ${length}. Le garder au froid. Suivre la réglementation locale.`,
     past: (length) =>
-      `Au-dessus de 5 °C pendant ${length}, plus de 4 h. La réglementation locale décide si on peut le garder.`,
+      `Au-dessus de ${degrees(5)} pendant ${length}, plus de 4 h. La réglementation locale décide si on peut le garder.`,
   },
   pads: {
     milk: "Lait dans le récipient",
@@ -120,7 +123,6 @@ export const run: Spoken<typeof english.run> = {
   unit: "ml",
   ozUnit: "oz",
   brixUnit: "°Bx",
-  degreeUnit: "°C",
   below: "Sous 0",
   belowName: "Sous zéro",
   erase: "Effacer",

@@ -1,4 +1,6 @@
+import { degrees, degreesBare, degreesTyped } from "../degrees.ts";
 import type * as english from "../en/sheet.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
 
 export const sheet: Spoken<typeof english.sheet> = {
@@ -9,7 +11,9 @@ export const sheet: Spoken<typeof english.sheet> = {
   ended: "Terminé",
   running: "encore en cours",
   useBy: "Date limite",
-  warm: "Temps au-dessus de 5 °C",
+  get warm() {
+    return `Temps au-dessus de ${degrees(5)}`;
+  },
   none: "aucun compté",
   steps: "Étapes",
   from: "De",
@@ -22,9 +26,13 @@ export const sheet: Spoken<typeof english.sheet> = {
     `La date la plus proche de ces lots est ${date} : un mélange ne se garde pas au-delà.`,
   hands: "Mains",
   empty: "Rien de noté.",
-  addTemperature: "Température maintenant, °C",
+  get addTemperature() {
+    return `Température maintenant, ${degreeSign()}`;
+  },
   noteTemperature: "Noter la température",
-  temperatureFault: "Saisir une température de −30 à 110, comme 4,5.",
+  get temperatureFault() {
+    return `Saisir une température de ${degreesBare(-30)} à ${degreesBare(110)}, comme ${degreesTyped(4.5)}.`;
+  },
   addLot: "Numéro de lot sur l’emballage",
   lotOf: "Lot de",
   lotDate: "Jours jusqu’à sa date limite, s’il en a une",

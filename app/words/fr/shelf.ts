@@ -34,8 +34,7 @@ const reasons: readonly string[] = [
 export const shelf: Spoken<typeof english.shelf> = {
   title: "Étagère",
   empty:
-    "Rien n’est encore en bouteille. Un lot embouteillé vient ici, la date la plus proche d’abord.",
-  toBench: "Voir ce qui est en cours",
+    "Rien n’est en bouteille. Chaque lot embouteillé vient ici, la date la plus proche d’abord, avec ce qu’il en reste et quand faire le suivant.",
   count: (batches, past) =>
     `${counted(batches, "lot", "lots")}${past > 0 ? `, dont ${past} hors date` : ""}`,
   useBy: (date) => `À consommer jusqu’au ${date}`,

@@ -1,3 +1,4 @@
+import { degrees } from "../degrees.ts";
 import type * as english from "../en/specs.ts";
 import type { Spoken } from "../spoken.ts";
 import { counted, whole } from "./count.ts";
@@ -163,8 +164,9 @@ export const spec: Spoken<typeof english.spec> = {
   keep: {
     title: "Conservation",
     days: "Jours de garde, le jour de fabrication étant le jour 1",
-    caution:
-      "La règle de votre maison, pas une promesse de sécurité. Là où la date est exigée, 7 jours à 5 °C ou moins est une limite courante. Alcool et acide ne remplacent pas le froid. Suivre la réglementation locale.",
+    get caution() {
+      return `La règle de votre maison, pas une promesse de sécurité. Là où la date est exigée, 7 jours à ${degrees(5)} ou moins est une limite courante. Alcool et acide ne remplacent pas le froid. Suivre la réglementation locale.`;
+    },
     fault: "Saisir un nombre entier de jours de 1 à 365.",
   },
   notes: "Notes",

@@ -1,70 +1,8 @@
+import { degrees, degreesBare } from "../degrees.ts";
 import type * as english from "../en/sums.ts";
+import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
-
-const names: Spoken<typeof english.sums.names> = {
-  spirit: "Spiritueux",
-  part: (n) => `Part ${n}`,
-  partStrength: (n) => `Titre de la part ${n}`,
-  now: "Titre actuel",
-  wanted: "Titre voulu",
-  water: "Eau",
-  waterMass: "Eau, pesée",
-  makes: "Donne",
-  shrinks: "Perd",
-  grows: "Gagne",
-  strength: "Titre (% vol)",
-  sugar: "Sucre",
-  sweetener: { sugar: "Sucre", honey: "Miel", gomme: "Sucre" },
-  sweetenerMass: { sugar: "Sucre, pesé", honey: "Miel, pesé", gomme: "Sucre, pesé" },
-  parts: "Parts pour 1 d’eau",
-  gum: "Gomme arabique",
-  brix: "°Brix",
-  perLitre: "Sucre par litre",
-  density: "Masse volumique",
-  mass: "Le tout, pesé",
-  coldest: "Le plus que 4 °C dissout",
-  juice: "Jus",
-  acid: {
-    citric: "Acide citrique",
-    malic: "Acide malique",
-    tartaric: "Acide tartrique",
-    lactic: "Acide lactique",
-    acetic: "Acide acétique",
-    phosphoric: "Acide phosphorique",
-  },
-  acidHas: {
-    citric: "Acide citrique dans le jus",
-    malic: "Acide malique dans le jus",
-    tartaric: "Acide tartrique dans le jus",
-    lactic: "Acide lactique dans le jus",
-    acetic: "Acide acétique dans le jus",
-    phosphoric: "Acide phosphorique dans le jus",
-  },
-  aim: { citric: "Acide citrique visé", malic: "Acide malique visé" },
-  titratable: "Acidité titrable actuelle",
-  titratableAfter: "Acidité titrable ensuite",
-  juicePh: "pH du jus",
-  saline: "Solution saline",
-  salt: "Sel",
-  saltShare: "Sel en poids",
-  saltPerLitre: "Sel par litre",
-  freezing: "Commence à geler à",
-  iceAt: (temperature) => `Glace à ${temperature}`,
-  drink: "Boisson avant la glace",
-  before: "Titre avant la glace",
-  start: "Part de",
-  meltwater: "Eau",
-  glassTemperature: "Finit à",
-  glassVolume: "Volume à 20 °C",
-  coldVolume: "Volume dans le verre",
-  coldDensity: "Masse volumique dans le verre",
-  iceLeft: "Encore glace",
-  iceMass: "Glace",
-  iceTemperature: "La glace est à",
-  mixed: "Mélange",
-  acidPerLitre: "Acide par litre",
-  pH: "Le plus probable",
-};
+import { names } from "./sum-names.ts";
 
 export const sums: Spoken<typeof english.sums> = {
   title: "Calculs",
@@ -81,7 +19,12 @@ export const sums: Spoken<typeof english.sums> = {
     syrup: { title: "Sirop", detail: "°Brix, quantité, et s’il cristallise" },
     acid: { title: "Ajuster l’acidité d’un jus", detail: "Comme le citron ou le citron vert" },
     saline: { title: "Solution saline", detail: "Grammes de sel pour une concentration" },
-    freeze: { title: "Va-t-il geler ?", detail: "À −18 °C, ou à toute température" },
+    freeze: {
+      title: "Va-t-il geler ?",
+      get detail() {
+        return `À ${degrees(-18)}, ou à toute température`;
+      },
+    },
     ice: { title: "Glace", detail: "Eau, titre et température dans le verre" },
     ph: { title: "pH d’un mélange", detail: "D’après ses acides et son jus" },
   },
@@ -94,7 +37,8 @@ export const sums: Spoken<typeof english.sums> = {
     percent: (low, high) => `Saisir un titre de ${low} à ${high} %, comme 40.`,
     sugar: "Saisir des grammes de sucre par litre, de 0 à 1200.",
     acid: "Saisir des grammes par litre, de 0 à 160, ou laisser vide s’il n’y en a pas.",
-    temperature: (low, high) => `Saisir une température de ${low} à ${high} °C, comme 4 ou −6.`,
+    temperature: (low, high) =>
+      `Saisir une température de ${low} à ${high}, comme ${degreesBare(4)} ou ${degreesBare(-6)}.`,
     grams: "Saisir des grammes de 0 à 100 000, ou laisser vide s’il n’y en a pas.",
   },
   doesNotFit:
@@ -114,7 +58,9 @@ export const sums: Spoken<typeof english.sums> = {
     strength: "Titre, % vol",
     third: "Laisser vide pour en assembler deux.",
     plainOnly: "Pour spiritueux secs. Les sucrés sortent un peu faibles : les réduire un par un.",
-    cool: "Les titres sont à 20 °C. Le mélange chauffe : laisser refroidir avant d’ajuster au trait.",
+    get cool() {
+      return `Les titres sont à ${degrees(20)}. Le mélange chauffe : laisser refroidir avant d’ajuster au trait.`;
+    },
   },
   syrup: {
     by: "Mesuré au",
@@ -133,7 +79,9 @@ export const sums: Spoken<typeof english.sums> = {
     amount: { sugar: "Sucre", honey: "Miel", gomme: "Sucre" },
     clear: "Frigo : devrait rester dissous",
     fridge: "Frigo : peut cristalliser",
-    shelf: "Cristallise même à 20 °C",
+    get shelf() {
+      return `Cristallise même à ${degrees(20)}`;
+    },
     less: "Ajouter de l’eau jusqu’à ce chiffre et il reste dissous.",
     scooped:
       "Le sucre au pichet varie de 5 % et plus. Les poids ci-dessous rendent le suivant identique.",
@@ -178,7 +126,9 @@ export const sums: Spoken<typeof english.sums> = {
   freeze: {
     strength: "Titre, % vol",
     sugar: "Sucre, g par litre",
-    temperature: "Autre température, °C",
+    get temperature() {
+      return `Autre température, ${degreeSign()}`;
+    },
     at: (temperature, state) => `À ${temperature} : ${state}`,
     states: {
       liquid: "liquide",
@@ -188,7 +138,9 @@ export const sums: Spoken<typeof english.sums> = {
     },
     close: "De justesse : un congélateur varie de quelques degrés. Laisser 3 degrés de marge.",
     beyond: "Aucun congélateur de bar ne le gèle",
-    beyondWhy: "Au-dessus de 75 % les tables finissent, vers −49 °C.",
+    get beyondWhy() {
+      return `Au-dessus de 75 % les tables finissent, vers ${degrees(-49)}.`;
+    },
     undisturbed:
       "Une bouteille immobile peut rester liquide quelques degrés plus bas, puis geler d’un choc.",
     burst:
@@ -205,9 +157,13 @@ export const sums: Spoken<typeof english.sums> = {
     volume: "Boisson",
     strength: "Titre, % vol",
     sugar: "Sucre, g par litre",
-    start: "Part de, °C",
+    get start() {
+      return `Part de, ${degreeSign()}`;
+    },
     ice: "Glace, g",
-    iceTemperature: "La glace est à, °C",
+    get iceTemperature() {
+      return `La glace est à, ${degreeSign()}`;
+    },
     iceHint: "La glace mouillée est à 0, celle du congélateur à −18.",
     fitRange:
       "Les boissons mesurées avaient 15 à 35 % vol : en dehors, prendre cela pour une estimation.",

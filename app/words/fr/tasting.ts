@@ -83,7 +83,7 @@ export const tasting: Spoken<typeof english.tasting> = {
     const told = words.map((word) => Reflect.get(codes, word) ?? word).join(", ");
     return `Goûté par ${by} : ${[scoreWords(scores), told].filter((one) => one !== "").join(" ; ")}`;
   },
-  none: "Personne ne l’a encore goûté.",
+  none: "Personne ne l’a encore goûté. Une minute avec un verre dira plus tard quel lot refaire.",
   tasters: (count) =>
     count < 2
       ? "Un seul goûteur"
@@ -106,7 +106,7 @@ export const tasting: Spoken<typeof english.tasting> = {
   kept: "Dégustation notée",
   verdict: {
     title: "Verdict",
-    none: "Pas encore de verdict.",
+    none: "Pas encore de verdict. Il dit d’un coup d’œil s’il faut le refaire.",
     give: "Donner un verdict",
     change: "Changer le verdict",
     what: "Comment est-il ?",

@@ -50,6 +50,11 @@ export interface DayPlan {
 /** @source judgement: shorter than this, nothing worth a walk gets done */
 const QUIET = 20 * MINUTE;
 
+/** The job of which something is longest, if any. */
+export const longestOf = <One extends { readonly byMs: number }>(
+  of: readonly One[],
+): One | undefined => of.toSorted((a, b) => b.byMs - a.byMs)[0];
+
 /** Spans that touch or overlap become one. */
 function merged(spans: readonly Span[]): readonly Span[] {
   const out: Span[] = [];

@@ -2,16 +2,16 @@ import { type Chain, type Demand, endIn, type Network, startIn, type Task } from
 import { copyOf, firstOver, latestFit, putToUse, type Timeline, unused } from "./timeline.ts";
 
 /** What is in use of each resource, by resource. */
-export type Usage = readonly Timeline[];
+export type InUse = readonly Timeline[];
 
 /** Steps looked at before a job counts as one that does not fit. */
 const PATIENCE = 20_000;
 
 /** The same, to be changed by itself. */
-export const copyOfUsage = (usage: Usage): Usage => usage.map(copyOf);
+export const copyOfUsage = (usage: InUse): InUse => usage.map(copyOf);
 
 /** What has begun or is taken, before anything is placed. */
-export function usageOfFacts({ capacities, claims }: Network): Usage {
+export function usageOfFacts({ capacities, claims }: Network): InUse {
   return capacities.map((_, of) => {
     const timeline = unused();
     for (const { first, knownUntil, amount } of claims[of] ?? []) {
@@ -22,7 +22,7 @@ export function usageOfFacts({ capacities, claims }: Network): Usage {
 }
 
 /** What a job claims where it has been placed; what is a fact is in use already. */
-function useFor(usage: Usage, { claims }: Chain, starts: Float64Array): void {
+function useFor(usage: InUse, { claims }: Chain, starts: Float64Array): void {
   for (const { of, first, knownUntil, last, amount } of claims) {
     const from = Math.max(startIn(starts, first), knownUntil);
     const timeline = usage[of];
@@ -32,7 +32,7 @@ function useFor(usage: Usage, { claims }: Chain, starts: Float64Array): void {
 
 interface Placing {
   readonly network: Network;
-  readonly usage: Usage;
+  readonly usage: InUse;
   readonly starts: Float64Array;
 }
 
@@ -97,7 +97,7 @@ function placeTask(placing: Placing, task: Task, next: Task | undefined): boolea
 export function insertJob(
   network: Network,
   chain: Chain,
-  usage: Usage,
+  usage: InUse,
   latest: Float64Array,
 ): Float64Array | undefined {
   const { tasks } = chain;

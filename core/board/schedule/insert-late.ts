@@ -1,5 +1,5 @@
 import { MINUTE } from "../../quantity/time-units-table.ts";
-import { copyOfUsage, insertJob, type Usage } from "./insert-job.ts";
+import { copyOfUsage, type InUse, insertJob } from "./insert-job.ts";
 import { narrow } from "./narrow.ts";
 import type { Chain, Network } from "./network.ts";
 import { settle } from "./settle.ts";
@@ -44,11 +44,11 @@ export function latestOf(
 export function insertLate(
   network: Network,
   chain: Chain,
-  usage: Usage,
+  usage: InUse,
   starts: Float64Array,
   most: number,
 ): PlacedLate | undefined {
-  const placed = (minutes: number, into: Usage): Float64Array | undefined => {
+  const placed = (minutes: number, into: InUse): Float64Array | undefined => {
     const latest = latestOf(network, chain, starts, minutes);
     return latest && insertJob(network, chain, into, latest);
   };

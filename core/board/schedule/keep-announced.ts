@@ -1,12 +1,12 @@
 import { type DayPlan, dayPlanOf, type PlacedStep, placedSteps } from "./day-plan.ts";
 import { type Day, giveWay, NO_GIVE } from "./give-way.ts";
-import { copyOfUsage, insertJob, type Usage, usageOfFacts } from "./insert-job.ts";
+import { copyOfUsage, type InUse, insertJob, usageOfFacts } from "./insert-job.ts";
 import { insertLate, latestOf } from "./insert-late.ts";
 import { type Chain, type Network, networkOf, startIn, type Task } from "./network.ts";
 import { latenessOf } from "./search.ts";
 import { latestUnlimited } from "./settle.ts";
 import { solveNetwork } from "./solve.ts";
-import { byStep, stepKey } from "./wide-enough.ts";
+import { byStep, stepKey } from "./step-key.ts";
 
 /** How often a job that finds no room may go before the others. Judgement. */
 const JUMPS = 10;
@@ -37,7 +37,7 @@ const keptIn = (keeping: Keeping, { tasks }: Chain, starts: Float64Array): numbe
   tasks.filter((task) => staysIn(keeping, starts, task)).length;
 
 /** Places one job where it was announced, as far as that can be, or as late as can be. */
-function placeOne(keeping: Keeping, chain: Chain, usage: Usage, starts: Float64Array) {
+function placeOne(keeping: Keeping, chain: Chain, usage: InUse, starts: Float64Array) {
   const wanted = chain.tasks.filter((task) => wishOf(keeping, task) < Number.POSITIVE_INFINITY);
   if (wanted.length === 0) return insertJob(keeping.network, chain, usage, starts);
   const capped = starts.slice();

@@ -1,5 +1,5 @@
 import type { Day } from "./give-way.ts";
-import { copyOfUsage, type Usage, usageOfFacts } from "./insert-job.ts";
+import { copyOfUsage, type InUse, usageOfFacts } from "./insert-job.ts";
 import { insertLate } from "./insert-late.ts";
 import { type Chain, type Network, networkOf } from "./network.ts";
 
@@ -26,7 +26,7 @@ function turnsOf({ chains }: Network): readonly (readonly Chain[])[] {
 
 function lateIn(
   network: Network,
-  facts: Usage,
+  facts: InUse,
   turns: readonly Chain[],
   most: number,
 ): Turned | undefined {

@@ -49,7 +49,7 @@ function endOfQueue({ jobs, limits, now }: Day): number {
   return from + steps.reduce((sum, { forMs }) => sum + forMs, 0);
 }
 
-/** No job need be later than this. Minutes. */
+/** No job need be later than this, whole minutes from 1. */
 export function longestLate(day: Day): number {
   const first = Math.min(...day.jobs.map(({ readyBy }) => readyBy));
   return Math.max(1, Math.ceil((endOfQueue(day) - first) / MINUTE));

@@ -2,7 +2,7 @@ import { MINUTE } from "../../quantity/time-units-table.ts";
 import type { PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
 import { pushedBy } from "./pushed-by.ts";
-import { byStep, stepKey } from "./wide-enough.ts";
+import { byStep, stepKey } from "./step-key.ts";
 
 /** A step that is planned for another moment than before. */
 export interface Moved {

@@ -69,12 +69,12 @@ export const endIn = (starts: Float64Array, task: Task): number =>
   at(starts, task.index) + task.forMs;
 
 /** The moment at which a step of a job has to begin, epoch ms, where it is set. */
-export type Standing = (job: string, step: string) => number | undefined;
+export type SetStart = (job: string, step: string) => number | undefined;
 
 interface Within {
   readonly resources: readonly string[];
   readonly now: number;
-  readonly standing: Standing;
+  readonly standing: SetStart;
 }
 
 function summed(uses: readonly Use[], resources: readonly string[]): readonly Demand[] {
@@ -196,7 +196,7 @@ export function networkOf(
   jobs: readonly Job[],
   limits: Limits,
   now: number,
-  standing: Standing = () => undefined,
+  standing: SetStart = () => undefined,
 ): Network {
   const resources = Object.keys(limits.capacity);
   const within = { resources, now, standing };

@@ -1,5 +1,5 @@
 import { peakOn } from "./clash.ts";
-import { type DayPlan, dayPlanOf, placedSteps } from "./day-plan.ts";
+import { type DayPlan, dayPlanOf, longestOf, placedSteps } from "./day-plan.ts";
 import { type Day, type Fit, fitWith, type Give, giveWay } from "./give-way.ts";
 import { expectJobs, type Job, type Limits } from "./job.ts";
 import { aloneEnough, leastGive } from "./least-give.ts";
@@ -29,10 +29,6 @@ export interface NoPlan extends Shortfall {
   readonly least: DayPlan;
 }
 
-function largest(of: readonly { readonly job: string; readonly byMs: number }[]) {
-  return of.toSorted((a, b) => b.byMs - a.byMs)[0];
-}
-
 /** Among what is in use at the fullest moment: the smallest job that would make room alone. */
 function jobAtPeak(network: Network, of: number, starts: Float64Array, by: number): string {
   const uses = new Map<string, number>();
@@ -45,7 +41,7 @@ function jobAtPeak(network: Network, of: number, starts: Float64Array, by: numbe
 }
 
 function timesShort(plan: DayPlan): readonly Shortfall[] {
-  const [stood, late] = [largest(plan.stood), largest(plan.late)];
+  const [stood, late] = [longestOf(plan.stood), longestOf(plan.late)];
   return [
     ...(stood === undefined ? [] : [{ breaks: "standing", by: stood.byMs, job: stood.job }]),
     ...(late === undefined ? [] : [{ breaks: "time", by: late.byMs, job: late.job }]),

@@ -2,8 +2,8 @@ import { MINUTE } from "../../quantity/time-units-table.ts";
 import type { PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
 import { type Claim, type Network, networkOf, type Task } from "./network.ts";
+import { byStep, stepKey } from "./step-key.ts";
 import { firstOver, putToUse, unused } from "./timeline.ts";
-import { byStep, stepKey } from "./wide-enough.ts";
 
 /** From when to when, epoch ms; nothing where a plan does not have it. */
 interface Stretch {

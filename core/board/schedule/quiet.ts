@@ -3,7 +3,8 @@ import type { Day } from "./give-way.ts";
 import { type Job, type JobStep, type Limits, PERSON } from "./job.ts";
 import { networkOf } from "./network.ts";
 import { solveNetwork } from "./solve.ts";
-import { byStep, stepKey, wideEnough } from "./wide-enough.ts";
+import { byStep, stepKey } from "./step-key.ts";
+import { wideEnough } from "./wide-enough.ts";
 
 /** Work that could be done sooner than it has to be. Times in epoch ms. */
 export interface SpareWork {

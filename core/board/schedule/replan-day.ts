@@ -1,6 +1,6 @@
 import { MINUTE } from "../../quantity/time-units-table.ts";
 import { chainedPlan } from "./chained.ts";
-import { type DayPlan, dayPlanOf, type PlacedStep } from "./day-plan.ts";
+import { type DayPlan, dayPlanOf, longestOf, type PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
 import { expectJobs, type Job, type Limits } from "./job.ts";
 import { keepAnnounced, keepThoughLate } from "./keep-announced.ts";
@@ -49,8 +49,6 @@ function standing(
 
 type ByJob = { readonly job: string; readonly byMs: number };
 
-const worst = (of: readonly ByJob[]): ByJob | undefined =>
-  of.toSorted((a, b) => b.byMs - a.byMs)[0];
 const total = (of: readonly ByJob[]): number => of.reduce((sum, { byMs }) => sum + byMs, 0);
 
 /** As late in all as the least of it, or less. */
@@ -67,7 +65,7 @@ function withinLeast(day: Day, least: DayPlan, announced: readonly PlacedStep[])
 function badDay(day: Day, fresh: NoPlan, announced: readonly PlacedStep[]): NoPlan {
   const late = keepThoughLate(day, announced, longestLate(day));
   const least = asGood(late, fresh.least) ? late : withinLeast(day, fresh.least, announced);
-  const [latest, stood] = [worst(least.late), worst(least.stood)];
+  const [latest, stood] = [longestOf(least.late), longestOf(least.stood)];
   const told = <One extends Shortfall>(one: One): One => {
     const most = one.breaks === "time" ? latest : one.breaks === "standing" ? stood : undefined;
     return most === undefined ? one : { ...one, by: most.byMs, job: most.job };

@@ -1,4 +1,4 @@
-import { copyOfUsage, insertJob, type Usage, usageOfFacts } from "./insert-job.ts";
+import { copyOfUsage, type InUse, insertJob, usageOfFacts } from "./insert-job.ts";
 import { type Chain, type Network, startIn } from "./network.ts";
 import { type Goal, latenessOf } from "./search.ts";
 
@@ -18,7 +18,7 @@ interface Start {
   readonly network: Network;
   /** Starts by task when nothing is short. */
   readonly latest: Float64Array;
-  readonly facts: Usage;
+  readonly facts: InUse;
 }
 
 /** The latest placing of jobs one after another, or the first job that finds no room. */

@@ -3,13 +3,7 @@ import type { PlacedStep } from "./day-plan.ts";
 import type { Day } from "./give-way.ts";
 import type { Job } from "./job.ts";
 import { type Network, networkOf } from "./network.ts";
-
-/** A step by its job and itself, as one word. */
-export const stepKey = (job: string, step: string): string => JSON.stringify([job, step]);
-
-/** A plan's steps by `stepKey`. */
-export const byStep = (placed: readonly PlacedStep[]): ReadonlyMap<string, PlacedStep> =>
-  new Map(placed.map((one) => [stepKey(one.job, one.step), one]));
+import { byStep, stepKey } from "./step-key.ts";
 
 /** The starts of a plan by task; a step that it does not have counts from its earliest. */
 function startsOf({ tasks, chains }: Network, placed: readonly PlacedStep[]): Float64Array {

@@ -1,5 +1,5 @@
 import { HOUR, MINUTE } from "../../quantity/time-units-table.ts";
-import { middleOf } from "../time-to-clear.ts";
+import { quartilesOf } from "../quartiles.ts";
 import {
   CHOICES,
   type ChoiceName,
@@ -76,7 +76,7 @@ const FINEST = 0.25;
  */
 function usualGap(figures: readonly number[], stated: number): number | undefined {
   if (figures.length < FEWEST) return undefined;
-  const { low, high } = middleOf(figures);
+  const { low, high } = quartilesOf(figures);
   const spread = (high - low) / QUARTERS;
   return spread > 0 ? Math.max(spread, FINEST * stated) : undefined;
 }

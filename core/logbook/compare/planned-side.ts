@@ -1,6 +1,7 @@
 import { acidPerLitre, strengthOf, sugarPerLitre } from "../../liquid/liquid.ts";
 import { usualDrip } from "../../method/drip/usual-drip.ts";
 import type { Plan } from "../../spec/plan.ts";
+import { punchMeasuredOut } from "../../spec/plan-use.ts";
 import type { Side } from "./inputs.ts";
 
 interface Washed {
@@ -26,8 +27,8 @@ function washOf(
 
 /** A plan as it is set beside what came of it: what was to go in, and what was expected. */
 export function plannedSide(plan: Plan): Side {
-  const { mixed, milk, yield: expected, spec, lines } = plan;
-  const punchMl = lines.reduce((sum, { before }) => sum + before.ml, 0);
+  const { mixed, milk, yield: expected, spec } = plan;
+  const punchMl = punchMeasuredOut(plan);
   const punch = {
     "punch-strength": strengthOf(mixed),
     "punch-sugar": sugarPerLitre(mixed),

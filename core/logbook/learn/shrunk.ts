@@ -1,5 +1,5 @@
 import { requireWithin } from "../../quantity/require-within.ts";
-import { middleOf } from "../time-to-clear.ts";
+import { quartilesOf } from "../quartiles.ts";
 
 /** A figure of one batch, and the kind of batch it was. */
 export interface Lesson {
@@ -132,7 +132,7 @@ function grouped(lessons: readonly Lesson[]): ReadonlyMap<string, Group> {
   for (const { group, value } of lessons) values.set(group, [...(values.get(group) ?? []), value]);
   // From the median: from the mean an odd batch would have its say before it is known to be odd.
   return new Map(
-    [...values].map(([name, own]) => [name, { values: own, at: middleOf(own).median }]),
+    [...values].map(([name, own]) => [name, { values: own, at: quartilesOf(own).median }]),
   );
 }
 

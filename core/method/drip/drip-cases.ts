@@ -136,7 +136,6 @@ function casesUnder(
   return (clogs ? COARSE_MIXES : FINE_MIXES).map((mix) => {
     const { lnScale, sd, misfit } = explain(seen, mix);
     // Times `sd`: a scale that the readings pin down closely was less likely to be hit.
-
     return {
       law,
       clogs,

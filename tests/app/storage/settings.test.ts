@@ -20,9 +20,24 @@ test("a new phone has the defaults; what is chosen reads back", async () => {
   expect(await readSettings(db)).toEqual(chosen);
 });
 
+test("a new phone measures as its country does; one that stored ml or oz before goes on with it", async () => {
+  expect(DEFAULT_SETTINGS).toMatchObject({ volumes: "auto", degrees: "auto" });
+  // Every write stored all fields, so a phone that never chose has "ml" in its record too.
+  for (const volumes of ["ml", "oz"] as const) {
+    await db.put("settings", { volumes, theme: "dark" }, "settings");
+    expect(await readSettings(db)).toMatchObject({ volumes, degrees: "C" });
+  }
+  await writeSettings(db, { ...DEFAULT_SETTINGS, degrees: "F" });
+  expect(await readSettings(db)).toMatchObject({ volumes: "auto", degrees: "F" });
+});
+
 test("an older record takes the defaults for what it lacks, a damaged one for everything", async () => {
   await db.put("settings", { theme: "dark" }, "settings");
-  expect(await readSettings(db)).toEqual({ ...DEFAULT_SETTINGS, theme: "dark" });
+  // It was written before there was a choice by country: what it was used to goes on.
+  expect(await readSettings(db)).toEqual({
+    ...DEFAULT_SETTINGS,
+    ...{ theme: "dark", volumes: "ml", degrees: "C" },
+  });
   for (const damaged of [{ theme: "plaid" }, { jiggerStep: 3 }, { vessel: 0 }, "dark", 7]) {
     await db.put("settings", damaged, "settings");
     expect(await readSettings(db)).toEqual(DEFAULT_SETTINGS);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { afterEach, expect, test } from "vitest";
+import { inCountry } from "../../../app/words/es/country.ts";
 import { spanish } from "../../../app/words/es.ts";
 import {
   abv,
@@ -52,6 +53,27 @@ const SHOWN: readonly (readonly [string, Tongue, readonly string[]])[] = [
     ["12,5", "1 250", "12 500 ml", "1,10 oz", "2,5 g", "20,4 %", "38 %", "12,30 €", "12,30 kr"],
   ],
 ];
+
+// Decimal point from Mexico to Peru, comma in Spain and the south: Unicode CLDR, as this engine has it.
+test.each([
+  [["es-MX", "es"], "1,234.5", 1.25, 1250, "$12.30"],
+  [["es-PE"], "1,234.5", 1.25, 1250, "$12.30"],
+  [["es-ES"], "1234,5", 1250, 1.25, "12,30 $"],
+  [["es-AR"], "1234,5", 1250, 1.25, "12,30 $"],
+  [["es"], "1234,5", 1250, 1.25, "12,30 $"],
+  [["en-US", "fr-FR"], "1234,5", 1250, 1.25, "12,30 $"],
+])(
+  "Spanish on a phone set to %j writes and reads its country's figures",
+  (tags, shown, point, comma, cost) => {
+    tongue.value = inCountry(spanish, tags);
+    expect(decimals(1234.5, 1)).toBe(shown);
+    expect([numberIn("1.250")?.value, numberIn("1,250")?.value]).toEqual([point, comma]);
+    expect(numberIn(typed(1234.5))?.value).toBe(1234.5);
+    expect(money(12.3, "$").replace("\u00a0", " ")).toBe(cost);
+    // The clock and the days stay as they were.
+    expect([clockTime(AT), day(AT)]).toEqual(["09:05", "jue, 26 nov"]);
+  },
+);
 
 test.each(SHOWN)("figures as %s writes them", (_, one, wanted) => {
   tongue.value = one;

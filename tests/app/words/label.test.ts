@@ -84,7 +84,7 @@ test("a caution from elsewhere shows as it was written", () => {
 test("nothing is ever called safe", () => {
   const all = [
     ...CODES.flatMap((code) => [cautions.short(code), cautions.full(code)]),
-    ...cautions.house,
+    ...Object.values(cautions.house),
     words.asText(label, serve, style),
     words.strengthRule,
     words.allergenRule,

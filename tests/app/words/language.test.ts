@@ -37,6 +37,15 @@ test.each([
   expect([tongue.value.language, root.lang]).toEqual([spoken, spoken]);
 });
 
+test("Spanish takes the figures of the phone's own country", async () => {
+  phoneOf("es-MX", "en-US");
+  await speak("auto");
+  expect([tongue.value.figures, tongue.value.numbers]).toEqual(["es-MX", "1,000.5"]);
+  phoneOf("es-ES");
+  await speak("auto");
+  expect([tongue.value.figures, tongue.value.numbers]).toEqual([undefined, "1.000,5"]);
+});
+
 test("of two asked for at once, the later is spoken", async () => {
   await Promise.all([speak("es"), speak("fr"), speak("en")]);
   expect(tongue.value.language).toBe("en");

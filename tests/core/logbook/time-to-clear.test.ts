@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { recordOf } from "../../../core/logbook/record.ts";
-import { middleOf, timeToClear as ofBatches } from "../../../core/logbook/time-to-clear.ts";
+import { timeToClear as ofBatches } from "../../../core/logbook/time-to-clear.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { demoSpec, type Played, planned, started } from "../../support/play-run.ts";
 
@@ -36,19 +36,8 @@ const USUAL = [
   cleared(5, 1, [1]),
 ];
 
-// Wikipedia, "Quantile" (estimating from a sample, R-7): quartiles of 3, 6, 7, 8, 8, 10, 13, 15, 16,
-// 20 are 7.25, 9 and 14.5 (worked through by hand from memory of its example).
 const timeToClear = (runs: readonly Run[], procedure: string, except?: string) =>
   ofBatches(runs.map(recordOf), procedure, except);
-
-test("median and quartiles of the textbook's sample", () => {
-  expect(middleOf([3, 6, 7, 8, 8, 10, 13, 15, 16, 20])).toEqual({
-    median: 9,
-    low: 7.25,
-    high: 14.5,
-  });
-  expect(middleOf([5])).toEqual({ median: 5, low: 5, high: 5 });
-});
 
 // By hand: 2 + 1 + 1 = 4, 4, 5.5, 6.5 and 3 min from the start of the first pass to "clear".
 test("how long each pass was waited for, and how long it took in all", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
-import { measureWithin, stageStrengths } from "../../../core/spec/abv-interval.ts";
+import { abvIntervals, measureWithin } from "../../../core/spec/abv-interval.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import { stagesOf } from "../../../core/spec/stages.ts";
 import { LABEL_TOLERANCES } from "../../../core/spec/tolerance-table.ts";
@@ -32,7 +32,7 @@ for (const { kind, percent, drink } of published.label.rows) {
 
 test("one bottle alone is off by its label and nothing else, however it is measured", () => {
   const spec = unwashed({ ...PUNCH, lines: [lineOf("vodka-40", 50)] });
-  const { mixed, final } = stageStrengths(planFor(spec, { by: "volume", volume: 5000 }));
+  const { mixed, final } = abvIntervals(planFor(spec, { by: "volume", volume: 5000 }));
   expect(mixed.strength).toBeCloseTo(0.4, 9);
   expect(half(mixed)).toBeCloseTo(0.003, 6);
   expect(half(final)).toBeCloseTo(0.003, 6);
@@ -47,7 +47,7 @@ test("spirit and water half and half, by hand", () => {
     ingredientId: "water",
     amount: { value: 2500, unit: "ml" },
   });
-  const { mixed } = stageStrengths(plan);
+  const { mixed } = abvIntervals(plan);
   const byHand = Math.hypot(0.5 * 0.003, 0.00004 * 67.5, 0.00004 * 67.5);
   expect(Math.abs(half(mixed) / byHand - 1)).toBeLessThan(0.04);
 });
@@ -62,13 +62,13 @@ test("the same bottle in punch and top-up is off once: splitting a line changes 
     lines: [lineOf("brandy-40", 30), lineOf("brandy-40", 10, "ml", 1), lineOf("lemon-juice", 20)],
   };
   const size = { by: "volume", volume: 5000 } as const;
-  const [a, b] = [together, apart].map((spec) => stageStrengths(planFor(spec, size)).final);
+  const [a, b] = [together, apart].map((spec) => abvIntervals(planFor(spec, size)).final);
   expect(half(a ?? { low: 0, high: 0 })).toBeCloseTo(half(b ?? { low: 9, high: 0 }), 9);
 });
 
 test("each stage's range lies around its own strength", () => {
   const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
-  const { mixed, washed, final, glass } = stageStrengths(plan);
+  const { mixed, washed, final, glass } = abvIntervals(plan);
   expect(mixed.strength).toBeCloseTo(strengthOf(plan.mixed), 12);
   expect(washed?.strength).toBeCloseTo(strengthOf(plan.washed ?? plan.mixed), 12);
   expect(final.strength).toBeCloseTo(strengthOf(plan.final), 12);
@@ -81,7 +81,7 @@ test("each stage's range lies around its own strength", () => {
 
 test("the stages of a plan carry the half-width of their strength", () => {
   const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
-  const { mixed, washed, final, glass } = stageStrengths(plan);
+  const { mixed, washed, final, glass } = abvIntervals(plan);
   const within = stagesOf(plan).map(({ strength }) => strength.within ?? 0);
   const halves = [mixed, washed ?? mixed, final, glass].map(half);
   expect(within.map((one) => one.toFixed(9))).toEqual(halves.map((one) => one.toFixed(9)));
@@ -95,7 +95,7 @@ test("a fixed top-up that meets an unknown yield is less sure than one that foll
   ];
   const at = (topUp: Spec["topUp"]) =>
     half(
-      stageStrengths(
+      abvIntervals(
         planFor(
           {
             ...PUNCH,
@@ -112,7 +112,7 @@ test("a fixed top-up that meets an unknown yield is less sure than one that foll
 
 test("water measured into the glass is surer than water off the ice; a straight pour is its bottle", () => {
   const at = (serve: Partial<Spec["serve"]>) =>
-    stageStrengths(
+    abvIntervals(
       planFor({ ...PUNCH, serve: { ...PUNCH.serve, ...serve } }, { by: "volume", volume: 5000 }),
     );
   expect(half(at({ dilution: 0.25 }).glass)).toBeLessThan(half(at({}).glass));
@@ -134,7 +134,7 @@ test("sugar, leaves and neutral alcohol are no obstacle", () => {
     { by: "volume", volume: 5000 },
     cupboardWith(pure, leaf),
   );
-  expect(half(stageStrengths(plan).mixed)).toBeGreaterThan(0);
+  expect(half(abvIntervals(plan).mixed)).toBeGreaterThan(0);
 });
 
 test("a wider label never makes a narrower range", () => {
@@ -142,7 +142,7 @@ test("a wider label never makes a narrower range", () => {
     fc.property(fc.double({ min: 0.05, max: 0.9, noNaN: true }), (strength) => {
       const at = (kind: "spirit" | "wine") => {
         const shelf = cupboardWith(fromCupboard("brandy-40", { strength, kind }));
-        return half(stageStrengths(planFor(PUNCH, { by: "volume", volume: 3000 }, shelf)).final);
+        return half(abvIntervals(planFor(PUNCH, { by: "volume", volume: 3000 }, shelf)).final);
       };
       expect(at("wine")).toBeGreaterThan(at("spirit"));
     }),
@@ -152,5 +152,5 @@ test("a wider label never makes a narrower range", () => {
 
 test("a plan without its ingredients is a fault of ours", () => {
   const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
-  expect(() => stageStrengths({ ...plan, ingredients: [] })).toThrow(RangeError);
+  expect(() => abvIntervals({ ...plan, ingredients: [] })).toThrow(RangeError);
 });

@@ -3,7 +3,7 @@ import { backupDue, countEvents } from "../../../../app/storage/backup/since.ts"
 import { writeBackup } from "../../../../app/storage/backup/write.ts";
 import type { Database } from "../../../../app/storage/database.ts";
 import { DEFAULT_SETTINGS, settingsSchema } from "../../../../app/storage/settings.ts";
-import { FILLED, fill, LOG, MAKER, unwatched } from "../../../support/backup-file.ts";
+import { FILLED, fill, LOG, MADE, MAKER, unwatched } from "../../../support/backup-file.ts";
 import { freshPhone } from "../../../support/phone-storage.ts";
 
 const open = { runId: "run-a" };
@@ -57,4 +57,16 @@ test("the invented history is neither counted now nor as part of a backup", asyn
   expect(await countEvents(db)).toBe(LOG.length);
   const { events, count } = await writeBackup(db, MAKER, unwatched());
   expect({ events, count }).toEqual({ events: LOG.length, count: FILLED + 1 });
+});
+
+test("a practice is neither counted nor written into a backup, nor is its picture", async () => {
+  await fill(db);
+  const runId = "demo-practice-1";
+  await db.add("events", { id: "practised", runId });
+  const picture = { at: MADE, type: "image/webp", width: 1, height: 1, bytes: new ArrayBuffer(1) };
+  await db.put("photos", { ...picture, id: "p", runId });
+  expect(await countEvents(db)).toBe(LOG.length);
+  const { file, count } = await writeBackup(db, MAKER, unwatched());
+  expect(count).toBe(FILLED);
+  expect(await file.text()).not.toContain(runId);
 });

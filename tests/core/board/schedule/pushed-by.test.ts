@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { PlacedStep } from "../../../../core/board/schedule/day-plan.ts";
 import type { Job, Limits } from "../../../../core/board/schedule/job.ts";
 import { pushedBy } from "../../../../core/board/schedule/pushed-by.ts";
-import { stepKey } from "../../../../core/board/schedule/wide-enough.ts";
+import { stepKey } from "../../../../core/board/schedule/step-key.ts";
 import { at, hands, job, limits, use, wait } from "./small-days.ts";
 
 type Times = Readonly<Record<string, readonly [from: number, to: number]>>;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { scheduleJobs } from "../../../../core/board/schedule/plan-day.ts";
-import { byStep, stepKey, wideEnough } from "../../../../core/board/schedule/wide-enough.ts";
+import { wideEnough } from "../../../../core/board/schedule/wide-enough.ts";
 import { anyJob, anyLimits, bruteForce, SLOT } from "./brute-force.ts";
 import { at, hands, job, limits, use, wait } from "./small-days.ts";
 
@@ -11,13 +11,6 @@ const place = (job: string, step: string, from: number, to: number) => ({
   step,
   startAt: at(from),
   endAt: at(to),
-});
-
-test("no two steps share a key, whatever they are called", () => {
-  expect(stepKey("a", "b/c")).not.toBe(stepKey("a/b", "c"));
-  const [one, two] = [place("a", "x", 0, 1), place("b", "x", 2, 3)];
-  const known = byStep([one, two]);
-  expect([known.get(stepKey("a", "x")), known.get(stepKey("b", "x"))]).toEqual([one, two]);
 });
 
 test("a day that keeps to its bounds stays as it is", () => {

@@ -1,5 +1,6 @@
 import { measuredYield, openVisit, type Run, stepOfVisit, topUpOf } from "../run/run.ts";
 import { collectedSoFar, milkPoured, mostInVessel, passesOf } from "../run/wash-progress.ts";
+import { punchMeasuredOut } from "../spec/plan-use.ts";
 
 /** What a band of the glass holds. */
 export type BandLook = "milk" | "curd" | "cloudy" | "hazy" | "clear" | "spirit" | "punch";
@@ -47,7 +48,7 @@ function builtMl(run: Run): number {
     (sum, line) => sum + (within.has(line.lineId) ? line.before.ml : 0),
     0,
   );
-  const allMl = run.plan.lines.reduce((sum, line) => sum + line.before.ml, 0);
+  const allMl = punchMeasuredOut(run.plan);
   return allMl > 0 ? (inMl / allMl) * punchMl(run) : 0;
 }
 

@@ -8,7 +8,7 @@ const WORTH_HANDING_OVER = 30 * MINUTE;
 const ASKS_FROM = 4 * HOUR;
 
 /** What else watches the wait that a run stands at, and whether something should. */
-export interface HandOver {
+export interface SecondWatch {
   readonly visit: string;
   /** What the others were told, or are to be told, epoch ms. */
   readonly dueAt: number;
@@ -27,7 +27,7 @@ const sameWatch = (a: Handed, b: Handed): boolean => a.to === b.to && a.who === 
  * @returns nothing where nothing is waited for; a hand-over of an earlier due time is not counted,
  *   for that clock rings at the wrong moment
  */
-export function handOverOf(run: Run): HandOver | undefined {
+export function secondWatchOf(run: Run): SecondWatch | undefined {
   const visit = openVisit(run);
   const [alarm] = alarmsOf(run);
   if (visit === undefined || alarm === undefined) return undefined;

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import type { Command } from "../../../core/run/command.ts";
-import { handOverOf } from "../../../core/run/hand-over.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
+import { secondWatchOf } from "../../../core/run/second-watch.ts";
 import { planOf, TestBench } from "../../support/run-events.ts";
 
 const MINUTE = 60_000;
@@ -26,7 +26,7 @@ function waiting(waitFor: number, rest: Partial<Step> = {}): TestBench {
 
 type Hand = Omit<Extract<Command, { type: "hand-alarm" }>, "type" | "visit" | "dueAt">;
 
-function hand(bench: TestBench, to: Hand, dueAt = handOverOf(runOf(bench))?.dueAt ?? 0) {
+function hand(bench: TestBench, to: Hand, dueAt = secondWatchOf(runOf(bench))?.dueAt ?? 0) {
   const visit = openVisit(runOf(bench))?.key ?? "";
   expect(bench.order({ type: "hand-alarm", visit, dueAt, ...to })).toBeUndefined();
 }
@@ -40,7 +40,7 @@ test.each([
   [36 * HOUR, "asked"],
 ] as const)("a wait of %d ms: another watch is %s", (wait, need) => {
   const bench = waiting(wait);
-  expect(handOverOf(runOf(bench))).toEqual({
+  expect(secondWatchOf(runOf(bench))).toEqual({
     visit: "stand#1",
     dueAt: bench.now + wait,
     told: [],
@@ -53,7 +53,7 @@ test.each([[{ to: "phone-clock" }], [{ to: "person", who: "AB" }], [{ to: "vesse
   (to) => {
     const bench = waiting(12 * HOUR);
     hand(bench, to);
-    expect(handOverOf(runOf(bench))).toMatchObject({ need: "offered", told: [to] });
+    expect(secondWatchOf(runOf(bench))).toMatchObject({ need: "offered", told: [to] });
   },
 );
 
@@ -68,7 +68,7 @@ test("each watch counts once, each person too, in the order they were named", ()
   ] as const) {
     hand(bench, to);
   }
-  const told = handOverOf(runOf(bench))?.told.map(({ to, who }) => [to, who]);
+  const told = secondWatchOf(runOf(bench))?.told.map(({ to, who }) => [to, who]);
   expect(told).toEqual([
     ["person", "AB"],
     ["phone-clock", undefined],
@@ -79,7 +79,9 @@ test("each watch counts once, each person too, in the order they were named", ()
 test("initials of nothing are none", () => {
   const bench = waiting(12 * HOUR);
   hand(bench, { to: "person", who: "  " });
-  expect(handOverOf(runOf(bench))?.told).toEqual([{ to: "person", dueAt: bench.now + 12 * HOUR }]);
+  expect(secondWatchOf(runOf(bench))?.told).toEqual([
+    { to: "person", dueAt: bench.now + 12 * HOUR },
+  ]);
 });
 
 test("a due time that moved is known to nobody else", () => {
@@ -87,7 +89,7 @@ test("a due time that moved is known to nobody else", () => {
   hand(bench, { to: "phone-clock" });
   const dueAt = bench.now + 13 * HOUR;
   bench.order({ type: "move-due", visit: "stand#1", dueAt });
-  expect(handOverOf(runOf(bench))).toMatchObject({ dueAt, told: [], need: "asked" });
+  expect(secondWatchOf(runOf(bench))).toMatchObject({ dueAt, told: [], need: "asked" });
 });
 
 test("once answered, the time until it asks again is what counts", () => {
@@ -95,7 +97,7 @@ test("once answered, the time until it asks again is what counts", () => {
   hand(bench, { to: "phone-clock" });
   bench.now += 12 * HOUR;
   bench.order({ type: "hear-alarm", visit: "stand#1", dueAt: bench.now });
-  expect(handOverOf(runOf(bench))).toMatchObject({
+  expect(secondWatchOf(runOf(bench))).toMatchObject({
     dueAt: bench.now + 20 * MINUTE,
     told: [],
     need: "none",
@@ -106,14 +108,14 @@ test("taken back, it was never said", () => {
   const bench = waiting(12 * HOUR);
   hand(bench, { to: "vessel" });
   bench.order({ type: "undo", act: bench.lastAct });
-  expect(handOverOf(runOf(bench))).toMatchObject({ told: [], need: "asked" });
+  expect(secondWatchOf(runOf(bench))).toMatchObject({ told: [], need: "asked" });
 });
 
 test("nothing to hand over where nothing is waited for, or nobody works on it", () => {
   const bench = new TestBench();
   bench.start(plan);
-  expect(handOverOf(runOf(bench))).toBeUndefined();
+  expect(secondWatchOf(runOf(bench))).toBeUndefined();
   const paused = waiting(12 * HOUR);
   paused.order({ type: "pause" });
-  expect(handOverOf(runOf(paused))).toBeUndefined();
+  expect(secondWatchOf(runOf(paused))).toBeUndefined();
 });

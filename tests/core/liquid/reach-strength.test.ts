@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { liquidOf } from "../../../core/liquid/compose.ts";
 import { NOTHING, strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { mix, portion, waterOf } from "../../../core/liquid/mixing.ts";
-import { type Addition, spiritToReach, waterToReach } from "../../../core/liquid/top-up.ts";
+import { type Addition, spiritToReach, waterToReach } from "../../../core/liquid/reach-strength.ts";
 import type { Result } from "../../../core/quantity/result.ts";
 import mixing from "../../published/ethanol-water-mixing.json";
 

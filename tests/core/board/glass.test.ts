@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type BandLook, glassOf } from "../../../core/board/column.ts";
+import { type BandLook, glassOf } from "../../../core/board/glass.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { anyTurns, play } from "../../support/any-order.ts";

@@ -1,0 +1,73 @@
+import { degrees } from "../degrees.ts";
+import type { names as english } from "../en/sum-names.ts";
+import type { Spoken } from "../spoken.ts";
+
+/** What the figures of the bench sums are called. */
+export const names: Spoken<typeof english> = {
+  spirit: "Destilado",
+  part: (n) => `Parte ${n}`,
+  partStrength: (n) => `Grado de la parte ${n}`,
+  now: "Grado ahora",
+  wanted: "Grado buscado",
+  water: "Agua",
+  waterMass: "Agua, en peso",
+  makes: "Da",
+  shrinks: "Encoge",
+  grows: "Crece",
+  strength: "Grado (% vol)",
+  sugar: "Azúcar",
+  sweetener: { sugar: "Azúcar", honey: "Miel", gomme: "Azúcar" },
+  sweetenerMass: { sugar: "Azúcar, en peso", honey: "Miel, en peso", gomme: "Azúcar, en peso" },
+  parts: "Partes por 1 de agua",
+  gum: "Goma arábiga",
+  brix: "°Brix",
+  perLitre: "Azúcar por litro",
+  density: "Densidad",
+  mass: "Todo, en peso",
+  get coldest() {
+    return `Máximo que disuelve a ${degrees(4)}`;
+  },
+  juice: "Zumo",
+  acid: {
+    citric: "Ácido cítrico",
+    malic: "Ácido málico",
+    tartaric: "Ácido tartárico",
+    lactic: "Ácido láctico",
+    acetic: "Ácido acético",
+    phosphoric: "Ácido fosfórico",
+  },
+  acidHas: {
+    citric: "Ácido cítrico en el zumo",
+    malic: "Ácido málico en el zumo",
+    tartaric: "Ácido tartárico en el zumo",
+    lactic: "Ácido láctico en el zumo",
+    acetic: "Ácido acético en el zumo",
+    phosphoric: "Ácido fosfórico en el zumo",
+  },
+  aim: { citric: "Ácido cítrico buscado", malic: "Ácido málico buscado" },
+  titratable: "Acidez valorable ahora",
+  titratableAfter: "Acidez valorable después",
+  juicePh: "pH del zumo",
+  saline: "Solución salina",
+  salt: "Sal",
+  saltShare: "Sal en peso",
+  saltPerLitre: "Sal por litro",
+  freezing: "Empieza a congelar a",
+  iceAt: (temperature) => `Hielo a ${temperature}`,
+  drink: "Bebida antes del hielo",
+  before: "Grado antes del hielo",
+  start: "Empieza a",
+  meltwater: "Agua",
+  glassTemperature: "Acaba a",
+  get glassVolume() {
+    return `Volumen a ${degrees(20)}`;
+  },
+  coldVolume: "Volumen en la copa",
+  coldDensity: "Densidad en la copa",
+  iceLeft: "Aún hielo",
+  iceMass: "Hielo",
+  iceTemperature: "El hielo está a",
+  mixed: "Mezcla",
+  acidPerLitre: "Ácido por litro",
+  pH: "Lo más probable",
+};

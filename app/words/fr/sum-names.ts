@@ -1,0 +1,73 @@
+import { degrees } from "../degrees.ts";
+import type { names as english } from "../en/sum-names.ts";
+import type { Spoken } from "../spoken.ts";
+
+/** What the figures of the bench sums are called. */
+export const names: Spoken<typeof english> = {
+  spirit: "Spiritueux",
+  part: (n) => `Part ${n}`,
+  partStrength: (n) => `Titre de la part ${n}`,
+  now: "Titre actuel",
+  wanted: "Titre voulu",
+  water: "Eau",
+  waterMass: "Eau, pesée",
+  makes: "Donne",
+  shrinks: "Perd",
+  grows: "Gagne",
+  strength: "Titre (% vol)",
+  sugar: "Sucre",
+  sweetener: { sugar: "Sucre", honey: "Miel", gomme: "Sucre" },
+  sweetenerMass: { sugar: "Sucre, pesé", honey: "Miel, pesé", gomme: "Sucre, pesé" },
+  parts: "Parts pour 1 d’eau",
+  gum: "Gomme arabique",
+  brix: "°Brix",
+  perLitre: "Sucre par litre",
+  density: "Masse volumique",
+  mass: "Le tout, pesé",
+  get coldest() {
+    return `Le plus que ${degrees(4)} dissout`;
+  },
+  juice: "Jus",
+  acid: {
+    citric: "Acide citrique",
+    malic: "Acide malique",
+    tartaric: "Acide tartrique",
+    lactic: "Acide lactique",
+    acetic: "Acide acétique",
+    phosphoric: "Acide phosphorique",
+  },
+  acidHas: {
+    citric: "Acide citrique dans le jus",
+    malic: "Acide malique dans le jus",
+    tartaric: "Acide tartrique dans le jus",
+    lactic: "Acide lactique dans le jus",
+    acetic: "Acide acétique dans le jus",
+    phosphoric: "Acide phosphorique dans le jus",
+  },
+  aim: { citric: "Acide citrique visé", malic: "Acide malique visé" },
+  titratable: "Acidité titrable actuelle",
+  titratableAfter: "Acidité titrable ensuite",
+  juicePh: "pH du jus",
+  saline: "Solution saline",
+  salt: "Sel",
+  saltShare: "Sel en poids",
+  saltPerLitre: "Sel par litre",
+  freezing: "Commence à geler à",
+  iceAt: (temperature) => `Glace à ${temperature}`,
+  drink: "Boisson avant la glace",
+  before: "Titre avant la glace",
+  start: "Part de",
+  meltwater: "Eau",
+  glassTemperature: "Finit à",
+  get glassVolume() {
+    return `Volume à ${degrees(20)}`;
+  },
+  coldVolume: "Volume dans le verre",
+  coldDensity: "Masse volumique dans le verre",
+  iceLeft: "Encore glace",
+  iceMass: "Glace",
+  iceTemperature: "La glace est à",
+  mixed: "Mélange",
+  acidPerLitre: "Acide par litre",
+  pH: "Le plus probable",
+};
