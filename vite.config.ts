@@ -78,7 +78,7 @@ export default defineConfig({
             },
             {
               name: "bench",
-              test: /screens\/bench\/rows|parts\/(column|status-line)|known-status|alarm\/status|core\/run\/second-watch|core\/board\/(bench|column)|words\/(format|how-late|step-title)\.ts/,
+              test: /screens\/bench\/rows|parts\/(column|status-line)|known-status|alarm\/status|core\/run\/second-watch|core\/board\/(bench|glass)|words\/(format|how-late|step-title)\.ts/,
               priority: 1,
             },
           ],
