@@ -35,8 +35,13 @@ const lie = (control: Locator) =>
   control.evaluate((one) => {
     const box = one.getBoundingClientRect();
     const place = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-    const top = document.elementFromPoint(place.x, place.y);
-    return { place, over: one.contains(top) ? null : (top?.outerHTML ?? "the edge of the screen") };
+    // A finger's tip is broader than a point: half on what lies beside, it may press that.
+    const tops = [-4, 0, 4].map((by) => document.elementFromPoint(place.x, place.y + by));
+    const over = tops.find((top) => !one.contains(top));
+    return {
+      place,
+      over: over === undefined ? null : (over?.outerHTML ?? "the edge of the screen"),
+    };
   });
 
 /** The middle of a control, scrolled to where it must be: a finger cannot press what is covered. */
