@@ -108,6 +108,7 @@ const SCREENS: Readonly<Record<string, Standing>> = {
   "": bench,
   bench,
   run: standing("bench", RunScreen, itself),
+  read: standing("bench", RunScreen, itself),
   vessel: standing("bench", VesselScreen, itself),
   dim: standing("bench", DimScreen),
   days: standing("bench", DaysScreen),

@@ -43,15 +43,11 @@ async function readForBench(db: Database) {
   return { open, books: { ...books, settings } };
 }
 
-/** Shows what was read, anew where records had to be worked out first: they say what is open. */
-async function takeForBench(
-  db: Database,
-  read: Awaited<ReturnType<typeof readForBench>>,
-  stale: Stale | undefined,
-  onPart?: OnPart,
-): Promise<void> {
-  if (stale !== undefined) await (await decisions()).rebuildRecords(db, stale, onPart);
-  const { open, books } = stale === undefined ? read : await readForBench(db);
+/** Works out anew the records that need it; only then do they say what is open. */
+const rebuild = async (db: Database, stale: Stale, onPart?: OnPart): Promise<void> =>
+  (await decisions()).rebuildRecords(db, stale, onPart);
+
+function takeForBench({ open, books }: Awaited<ReturnType<typeof readForBench>>): void {
   takeLogs(open);
   takeBooks(books);
 }
@@ -104,14 +100,17 @@ export async function openDesk(
   if (pen.value === "mine") await replayPending(db);
   const [device, stale, read] = await Promise.all([nameOf(db), staleHere(db), readForBench(db)]);
   layDesk({ ...opened, device });
-  await takeForBench(db, read, stale, onPart);
+  if (stale === undefined) return takeForBench(read);
+  await rebuild(db, stale, onPart);
+  takeForBench(await readForBench(db));
 }
 
 /** Reads everything that is stored again: after an import, or after another window wrote. */
 export async function readEverything(onPart?: OnPart): Promise<void> {
   const { db } = atDesk();
-  const [stale, read] = await Promise.all([staleHere(db), readForBench(db)]);
-  await takeForBench(db, read, stale, onPart);
+  const stale = await staleHere(db);
+  if (stale !== undefined) await rebuild(db, stale, onPart);
+  takeForBench(await readForBench(db));
   reading = readRest();
   await reading;
 }

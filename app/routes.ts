@@ -10,6 +10,8 @@ export const routes = {
   days: "#/days",
   procedures: "#/procedures",
   run: (runId: string) => `#/run/${runId}`,
+  /** The same, with the pad for a reading of the drip open. */
+  read: (runId: string) => `#/read/${runId}`,
   spec: (specId: string) => `#/spec/${specId}`,
   plan: (specId: string) => `#/plan/${specId}`,
   procedure: (id: string) => `#/procedure/${id}`,

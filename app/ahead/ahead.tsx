@@ -44,6 +44,7 @@ function NextStarts() {
   if (first === undefined) return null;
   return (
     <>
+      <StartNext key={first.job} id={first.job} />
       <ul class="ahead-next">
         {starts.map(({ job, startAt }) => (
           <li key={job}>
@@ -51,7 +52,6 @@ function NextStarts() {
           </li>
         ))}
       </ul>
-      <StartNext key={first.job} id={first.job} />
     </>
   );
 }

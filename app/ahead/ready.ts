@@ -1,6 +1,6 @@
 import { dripOutlook } from "../../core/run/drip-outlook.ts";
 import { atDesk } from "../desk.ts";
-import { openRuns } from "../state.ts";
+import { openBatches } from "../state.ts";
 
 const turn = () => new Promise<void>((resolve) => void atDesk().clock.after(0, resolve));
 
@@ -9,7 +9,7 @@ const turn = () => new Promise<void>((resolve) => void atDesk().clock.after(0, r
  * keep a slow phone's finger waiting. They are remembered.
  */
 export async function readyAhead(): Promise<void> {
-  for (const run of openRuns.peek()) {
+  for (const run of openBatches.peek()) {
     await turn();
     dripOutlook(run);
   }

@@ -17,21 +17,6 @@ export function around(figures: readonly number[]): Stretch {
   return { from: least - air, to: most + air };
 }
 
-/** Round figures to write along a stretch: whole steps of 1, 2 or 5, so many at most. */
-export function roundTicks({ from, to }: Stretch, most: number): readonly number[] {
-  for (let power = -6; power < 12; power += 1) {
-    for (const one of [1, 2, 5]) {
-      const step = one * 10 ** power;
-      const first = Math.ceil(from / step - 1e-9);
-      const count = Math.floor(to / step + 1e-9) - first + 1;
-      if (count <= most) {
-        return Array.from({ length: Math.max(0, count) }, (_, at) => (first + at) * step);
-      }
-    }
-  }
-  return [];
-}
-
 /** Where a figure lies between two edges of a drawing. */
 export const placed =
   ({ from, to }: Stretch, start: number, end: number) =>

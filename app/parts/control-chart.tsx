@@ -1,7 +1,8 @@
+import { roundTicks } from "../../core/board/axis-ticks.ts";
 import type { Control } from "../../core/logbook/control.ts";
 import { CHART_WIDTH, ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { Mark } from "./chart-mark.tsx";
-import { around, placed, roundTicks } from "./chart-scale.ts";
+import { around, placed } from "./chart-scale.ts";
 import { UpTicks } from "./chart-ticks.tsx";
 
 /** One batch on the drawing. */

@@ -1,6 +1,7 @@
+import { roundTicks } from "../../core/board/axis-ticks.ts";
 import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { Mark } from "./chart-mark.tsx";
-import { around, placed, roundTicks } from "./chart-scale.ts";
+import { around, placed } from "./chart-scale.ts";
 import { UpTicks } from "./chart-ticks.tsx";
 
 /** Two figures of one batch. */

@@ -1,6 +1,7 @@
+import { roundTicks } from "../../core/board/axis-ticks.ts";
 import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { LETTERS, Mark, SideLine } from "./chart-mark.tsx";
-import { apart, fromNothing, placed, roundTicks } from "./chart-scale.ts";
+import { apart, fromNothing, placed } from "./chart-scale.ts";
 import { UpTicks } from "./chart-ticks.tsx";
 
 /** One stage, and its figure on each side; nothing where a side has none. */

@@ -5,6 +5,7 @@ import { routes } from "../routes.ts";
 import { openRuns, planned } from "../state.ts";
 import { say } from "../words/say.ts";
 import "./bench.css";
+import "./bench/low.css";
 
 /** Fetched while storage opens: a bench on which nothing stands does not need them. */
 export const benchRows = async () => (await import("./bench/rows.tsx")).BenchRows;

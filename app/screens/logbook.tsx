@@ -13,6 +13,7 @@ import { Filters, Standing } from "./logbook/filters.tsx";
 import { useSearch } from "./logbook/make-ready.ts";
 import { Rows } from "./logbook/rows.tsx";
 import "./logbook.css";
+import "./logbook/low.css";
 
 function Empty() {
   return (

@@ -18,7 +18,6 @@ import { later } from "../later.tsx";
 import { Column } from "../parts/column.tsx";
 import { usePageKeys } from "../parts/page-keys.ts";
 import { StatusLine } from "../parts/status-line.tsx";
-import { Why, type WhyName } from "../parts/why.tsx";
 import { isPractice } from "../practice.ts";
 import { routes } from "../routes.ts";
 import { WhichYield } from "../settle/which-yield.tsx";
@@ -29,7 +28,6 @@ import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { BottleWork } from "./run/bottle.tsx";
 import { BuildWork } from "./run/build.tsx";
-import { detailOf } from "./run/detail.ts";
 import { DripWork, Shape } from "./run/drip.tsx";
 import { Ended } from "./run/ended.tsx";
 import { asksForWatch, HandOver } from "./run/hand-over.tsx";
@@ -38,10 +36,12 @@ import { MeasureWork } from "./run/measure.tsx";
 import { More, MoreButton } from "./run/more.tsx";
 import { PassSoFar } from "./run/pass.tsx";
 import { HandsWork, WaitWork } from "./run/plain.tsx";
-import { Advice, TopUpWork } from "./run/top-up.tsx";
+import { Says } from "./run/says.tsx";
+import { TopUpWork } from "./run/top-up.tsx";
 import { Countdown } from "./run/wait.tsx";
 import { AskWet, BackToAll } from "./run/wet.tsx";
 import "./run.css";
+import "./run/low.css";
 import { stepTitle } from "../words/step-title.ts";
 
 const MINUTE = 60_000;
@@ -115,24 +115,6 @@ function Warm({ run }: { readonly run: Run }) {
   );
 }
 
-/** The question that a step raises, if any. */
-function questionOf(run: Run, visit: Visit): WhyName | undefined {
-  switch (stepOfVisit(run, visit).work) {
-    case "milk":
-      return run.plan.spec.wash?.order === "punch-into-milk" ? "milkFirst" : undefined;
-    case "pass":
-      return "clearEnough";
-    case "re-pour":
-      return "pourBack";
-    case "yield":
-      return "whichYield";
-    case "top-up":
-      return "topUp";
-    default:
-      return undefined;
-  }
-}
-
 function Doing({ run, visit }: WorkProps) {
   const glass = glassOf(run);
   const [alarm] = alarmsOf(run);
@@ -141,8 +123,7 @@ function Doing({ run, visit }: WorkProps) {
   const body = useRef<HTMLDivElement>(null);
   // A new step is read from its top, however far down the one before was left.
   useLayoutEffect(() => body.current?.closest("main")?.scrollIntoView(), []);
-  const { work } = stepOfVisit(run, visit);
-  const question = questionOf(run, visit);
+  const { work, asks } = stepOfVisit(run, visit);
   // Longer than anybody stands by: asked before anything else is read.
   const asked = asksForWatch(secondWatchOf(run));
   const clock = visit.dueAt !== undefined && <Countdown run={run} visit={visit} />;
@@ -152,7 +133,7 @@ function Doing({ run, visit }: WorkProps) {
       {/* Asked once, at the top: the first reading is half an hour away. */}
       {asksShape(run) ? <Shape run={run} visit={visit} /> : work !== "pass" && clock}
       {asked && <HandOver run={run} />}
-      <div class="run-body" ref={body}>
+      <div class="run-body" data-work={work} ref={body}>
         <Column
           size="rack"
           layers={glass.bands}
@@ -163,14 +144,17 @@ function Doing({ run, visit }: WorkProps) {
         <div class="run-words">
           <Where run={run} visit={visit} />
           <h1 class="run-verb">{verb}</h1>
-          <p class="run-detail">{detailOf(run, visit)}</p>
-          {work === "top-up" && <Advice run={run} />}
-          {question !== undefined && <Why of={question} />}
+          <Says run={run} visit={visit} />
         </div>
       </div>
-      {work === "pass" && clock}
-      {work === "pass" && <PassSoFar run={run} visit={visit} />}
-      {visit.dueAt !== undefined && !asked && <HandOver run={run} />}
+      {work === "pass" && (
+        <>
+          {asks !== "look" && <PassSoFar run={run} visit={visit} />}
+          {clock}
+        </>
+      )}
+      {/* Of a drip one wants to know more first. */}
+      {visit.dueAt !== undefined && !asked && work !== "drip" && <HandOver run={run} />}
       <Work run={run} visit={visit} />
     </>
   );

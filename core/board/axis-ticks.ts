@@ -7,18 +7,30 @@ const CLOCK_STEPS = [
   ...[1, 2, 3, 4, 6, 12].map((hours) => hours * HOUR),
 ];
 
-/** A stretch of an axis; `offset` shifts what counts as a whole step. */
+/** A stretch of an axis. */
 interface Stretch {
   readonly from: number;
   readonly to: number;
-  readonly offset: number;
 }
 
-/** The first of ever longer steps that leaves few enough ticks, and those ticks. */
-function fewTicks(steps: Iterable<number>, most: number, { from, to, offset }: Stretch) {
+/** No machine holds a step of 0.1 exactly: an end that lies this little out is on it. */
+const NEARLY = 1e-9;
+
+/**
+ * The first of ever longer steps that leaves few enough ticks, and those ticks.
+ *
+ * @param offset - shifts what counts as a whole step
+ * @param slack - how far out an end may lie and still be marked, in steps
+ */
+function fewTicks(
+  steps: Iterable<number>,
+  most: number,
+  { from, to }: Stretch,
+  { offset = 0, slack = 0 },
+) {
   for (const step of steps) {
-    const first = Math.ceil((from + offset) / step);
-    const count = Math.floor((to + offset) / step) - first + 1;
+    const first = Math.ceil((from + offset) / step - slack);
+    const count = Math.floor((to + offset) / step + slack) - first + 1;
     // Counted before they are made: the finest steps would make millions.
     if (count <= most) {
       return Array.from({ length: Math.max(0, count) }, (_, at) => (first + at) * step - offset);
@@ -32,9 +44,9 @@ function* clockSteps(): Iterable<number> {
   for (let step = DAY; step < 400 * DAY; step *= 2) yield step;
 }
 
-function* roundSteps(unit: number): Iterable<number> {
-  for (let power = -2; power < 9; power += 1) {
-    for (const one of [1, 2, 5]) yield one * 10 ** power * unit;
+function* roundSteps(): Iterable<number> {
+  for (let power = -6; power < 12; power += 1) {
+    for (const one of [1, 2, 5]) yield one * 10 ** power;
   }
 }
 
@@ -57,7 +69,21 @@ export function clockTicks(
 ): readonly number[] {
   requireWithin(to - from, 1, Number.MAX_VALUE, "the length of the axis in ms");
   requireWithin(most, 1, Number.MAX_VALUE, "the room for ticks");
-  return fewTicks(clockSteps(), most, { from, to, offset: zoneMs });
+  return fewTicks(clockSteps(), most, { from, to }, { offset: zoneMs });
+}
+
+/**
+ * Round figures to write along a stretch: whole steps of 1, 2 or 5 times a power of ten.
+ *
+ * @param stretch - in any unit; where it is too short for two steps there may be none
+ * @param most - how many fit, 1 or more
+ * @throws RangeError when there is no room
+ * @example
+ * roundTicks({ from: 0, to: 4300 }, 4).length // => 3
+ */
+export function roundTicks(stretch: Stretch, most: number): readonly number[] {
+  requireWithin(most, 1, Number.MAX_VALUE, "the room for ticks");
+  return fewTicks(roundSteps(), most, stretch, { slack: NEARLY });
 }
 
 /**
@@ -73,6 +99,6 @@ export function clockTicks(
 export function amountTicks(to: number, most: number, unit: number): readonly number[] {
   requireWithin(to, Number.MIN_VALUE, Number.MAX_VALUE, "the top of the axis");
   requireWithin(most, 1, Number.MAX_VALUE, "the room for ticks");
-  const ticks = fewTicks(roundSteps(unit), most + 1, { from: 0, to, offset: 0 });
-  return ticks.filter((at) => at > 0);
+  const ticks = roundTicks({ from: 0, to: to / unit }, most + 1);
+  return ticks.filter((at) => at > 0).map((at) => at * unit);
 }

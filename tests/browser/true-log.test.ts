@@ -147,7 +147,7 @@ test("a wash that will not clear: three passes, then the barback says what now",
     await untilStep(page, "check-clear", round);
     await hands.hold(holdOf(page, said.run.outcomes.cloudy));
     await untilStep(page, "re-pour", round + 1);
-    await hands.tap(tapOf(page, said.run.typeAmount));
+    await page.locator(".run-pad").waitFor();
     for (const key of ml) await hands.tap(tapOf(page, key));
     await hands.hold(holdOf(page, said.run.take));
   }

@@ -114,7 +114,9 @@ async function firstPass(bar: Bar, atStep: AtStep): Promise<void> {
   ] as const) {
     await untilStep(page, "re-pour", round);
     await atStep(`re-pour-${round}`);
-    await hands.tap(tapOf(page, said.run.typeAmount));
+    // Who pours back again finds the pad open.
+    if (round === 1) await hands.tap(tapOf(page, said.run.typeAmount));
+    await page.locator(".run-pad").waitFor();
     await typeOnPad(bar, poured);
     await untilStep(page, "check-clear", round);
     await atStep(`check-clear-${round}`);

@@ -8,7 +8,7 @@ import { DEMO_RUN } from "../../storage/demo.ts";
 import { decimals } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
-import "./offer.css";
+import { Offer } from "../offer.tsx";
 
 /** Offers the invented history where it is not, and its removal where it is. */
 export function DemoHistory() {
@@ -27,8 +27,7 @@ export function DemoHistory() {
     if (removed.ok) tell(words.removed(decimals(removed.value, 0)));
   };
   return (
-    <div class="offer">
-      <p>{there ? words.removeWhy : words.why}</p>
+    <Offer why={there ? words.removeWhy : words.why} fault={fault}>
       {there ? (
         <HoldButton
           label={words.remove}
@@ -39,7 +38,6 @@ export function DemoHistory() {
       ) : (
         <TapButton onAct={() => void put()}>{words.put}</TapButton>
       )}
-      {fault !== undefined && <p role="alert">{fault}</p>}
-    </div>
+    </Offer>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { sayLater } from "../../words/say-later.ts";
+import { Offer } from "../offer.tsx";
 import { startPractice } from "./start.ts";
 
 /** Offers a wash to walk through, its waits cut to seconds. */
@@ -8,10 +9,8 @@ export function Practise() {
   const [fault, setFault] = useState<string>();
   const words = sayLater.first;
   return (
-    <div class="practise">
-      <p>{words.practiseWhy}</p>
+    <Offer why={words.practiseWhy} fault={fault}>
       <TapButton onAct={() => void startPractice().then(setFault)}>{words.practise}</TapButton>
-      {fault !== undefined && <p role="alert">{fault}</p>}
-    </div>
+    </Offer>
   );
 }

@@ -3,6 +3,7 @@ import { type Glass, glassOf } from "../../../core/board/glass.ts";
 import { stepOfVisit } from "../../../core/run/run.ts";
 import { statusNow } from "../../known-status.ts";
 import { Column } from "../../parts/column.tsx";
+import { LinkButton } from "../../parts/link-button.tsx";
 import { StatusLine } from "../../parts/status-line.tsx";
 import { routes } from "../../routes.ts";
 import { now, openRuns } from "../../state.ts";
@@ -66,6 +67,11 @@ function Row({ row }: { readonly row: BenchRow }) {
           <When row={row} />
         </span>
       </a>
+      {stepOfVisit(run, visit).work === "drip" && (
+        <LinkButton href={routes.read(run.id)} name={`${say.bench.read}: ${name} ${run.batch}`}>
+          {say.bench.read}
+        </LinkButton>
+      )}
     </li>
   );
 }

@@ -16,6 +16,7 @@ function Row({ row }: { readonly row: EndedBatch }) {
   const words = sayLater.logbook;
   const { yielded, ending, passes, verdict, tags } = row;
   const details = [
+    ...(row.demo ? [sayLater.compare.demo] : []),
     ...(verdict === undefined ? [] : [sayLater.tasting.verdicts[verdict]]),
     ...(yielded === undefined ? [] : [words.expected(percent(yielded.expectedShare))]),
     ...(passes === 0 ? [] : [words.passes(passes)]),
@@ -25,8 +26,7 @@ function Row({ row }: { readonly row: EndedBatch }) {
     <li>
       <a class="logbook-row" href={routes.batch(row.runId)} data-how={ending.how}>
         <span class="logbook-name">
-          {row.name} <span class="logbook-batch">{row.batch}</span>{" "}
-          {row.demo && <span class="logbook-quiet">{sayLater.compare.demo}</span>}
+          {row.name} <span class="logbook-batch">{row.batch}</span>
         </span>
         <strong class="logbook-yield">
           {yielded === undefined ? words.noYield : words.through(percent(yielded.share))}

@@ -8,6 +8,7 @@ import { Why } from "../../parts/why.tsx";
 import { now, settings } from "../../state.ts";
 import { dueTime, percent, volume } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { detailOf } from "./detail.ts";
 
 interface WorkProps {
   readonly run: Run;
@@ -37,6 +38,12 @@ function Through({ forecast, visit }: { readonly forecast: DripForecast; readonl
   );
 }
 
+/** Nothing while there are too few readings. */
+function useForecast(run: Run): DripForecast | undefined {
+  const outlook = useMemo(() => dripOutlook(run), [run]);
+  return outlook !== undefined && "curve" in outlook ? outlook : undefined;
+}
+
 function Blinding({ forecast }: { readonly forecast: DripForecast }) {
   const { verdict, mlPerHour, promisedMlPerHour } = forecast.blinding;
   if (verdict === "no") return null;
@@ -54,7 +61,14 @@ function Help({ forecast }: { readonly forecast: DripForecast }) {
   return <p class="run-fact">{sayLater.drip.forecast.help}</p>;
 }
 
-/** When it should be through, from the readings; one reading only says when the next helps. */
+/** Beside the glass: when it will be through; how to leave it, while nobody can tell. */
+export function DripSays({ run, visit }: WorkProps) {
+  const forecast = useForecast(run);
+  if (forecast === undefined) return <p class="run-detail">{detailOf(run, visit)}</p>;
+  return <Through forecast={forecast} visit={visit} />;
+}
+
+/** What there is to say about it besides: one reading only says when the next helps. */
 export function Outlook({ run, visit }: WorkProps) {
   const outlook = useMemo(() => dripOutlook(run), [run]);
   const words = sayLater.drip.forecast;
@@ -70,7 +84,6 @@ export function Outlook({ run, visit }: WorkProps) {
   const { why } = outlook.nextReading;
   return (
     <>
-      <Through forecast={outlook} visit={visit} />
       <Blinding forecast={outlook} />
       <Help forecast={outlook} />
       <p class="run-fact">{time === undefined ? words.nextNow : words.next[why](time)}</p>
@@ -81,6 +94,7 @@ export function Outlook({ run, visit }: WorkProps) {
         style={settings.value}
         now={now.value}
       />
+      <p class="run-fact">{detailOf(run, visit)}</p>
     </>
   );
 }

@@ -1,19 +1,22 @@
 import { useState } from "preact/hooks";
 import { asksShape } from "../../../core/run/drip-outlook.ts";
 import type { Run, Visit } from "../../../core/run/run.ts";
+import { secondWatchOf } from "../../../core/run/second-watch.ts";
 import { collectedSoFar } from "../../../core/run/wash-progress.ts";
 import { weigh } from "../../../core/run/weigh.ts";
 import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { settings } from "../../state.ts";
+import { routes } from "../../routes.ts";
+import { address, settings } from "../../state.ts";
 import { percent, volume } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
 import { AmountPad } from "./amount-pad.tsx";
 import { Outlook } from "./drip-forecast.tsx";
+import { asksForWatch, HandOver } from "./hand-over.tsx";
 
 interface WorkProps {
   readonly run: Run;
@@ -73,14 +76,18 @@ function ReadingPad({ run, visit, onClose }: WorkProps & { readonly onClose: () 
 
 /** The slow drip: readings of what has come through, and when it will be done. */
 export function DripWork({ run, visit }: WorkProps) {
-  const [pad, setPad] = useState(false);
+  // Who came to read it finds the pad open; once it is closed this is the batch's own address.
+  const direct = address.value === routes.read(run.id);
+  const [pad, setPad] = useState(direct);
   const words = sayLater.run;
   const done = words.done[visit.step] ?? words.did;
-  if (pad) return <ReadingPad run={run} visit={visit} onClose={() => setPad(false)} />;
+  const close = () => (direct ? location.replace(routes.run(run.id)) : setPad(false));
+  if (pad) return <ReadingPad run={run} visit={visit} onClose={close} />;
   return (
     <>
       <Collected run={run} />
       <Outlook run={run} visit={visit} />
+      {!asksForWatch(secondWatchOf(run)) && <HandOver run={run} />}
       <div class="run-actions run-side-by-side" data-asking={asksShape(run)}>
         <TapButton size="primary" onAct={() => setPad(true)}>
           {words.collected}

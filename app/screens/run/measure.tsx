@@ -1,11 +1,12 @@
 import { useState } from "preact/hooks";
 import type { ReadingKey } from "../../../core/method/procedure.ts";
 import type { Answer } from "../../../core/run/answer.ts";
-import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
+import { type Run, roundOf, stepOfVisit, type Visit } from "../../../core/run/run.ts";
 import { type Weighable, weigh } from "../../../core/run/weigh.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
+import { isWet } from "../../wet-hands.ts";
 import { degreesRead } from "../../words/degrees.ts";
 import { decimals, volume } from "../../words/format.ts";
 import { named } from "../../words/joined.ts";
@@ -73,10 +74,14 @@ function answerOf(needs: Measured, value: number): Answer {
   }
 }
 
+/** Who pours back again has read how the first time; with wet hands the one target stays. */
+const opensAtOnce = (needs: ReadingKey | undefined, visit: Visit): boolean =>
+  needs === "cloudy-run" && roundOf(visit) > 1 && !isWet.peek();
+
 /** A step that cannot be finished without a figure. */
 export function MeasureWork({ run, visit }: WorkProps) {
-  const [pad, setPad] = useState(false);
   const { needs } = stepOfVisit(run, visit);
+  const [pad, setPad] = useState(opensAtOnce(needs, visit));
   if (!isMeasured(needs)) return null;
   const give = (answer: Answer, value: number) =>
     act(

@@ -7,6 +7,7 @@ export const bench = {
   start: "Start a batch",
   prepList: "Prep list",
   now: "now",
+  read: "Log a reading",
   waitsFor: "waiting for you",
   left: "left",
   running: (count: number) => (count === 1 ? "1 batch running" : `${count} batches running`),

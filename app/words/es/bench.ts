@@ -10,6 +10,7 @@ export const bench: Spoken<typeof english.bench> = {
   start: "Empezar un lote",
   prepList: "Lista de preparación",
   now: "ahora",
+  read: "Anotar una lectura",
   waitsFor: "te espera",
   left: "faltan",
   running: (count) => counted(count, "lote en marcha", "lotes en marcha"),

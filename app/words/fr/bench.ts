@@ -10,6 +10,7 @@ export const bench: Spoken<typeof english.bench> = {
   start: "Commencer un lot",
   prepList: "Liste de préparation",
   now: "maintenant",
+  read: "Noter une lecture",
   waitsFor: "vous attend",
   left: "reste",
   running: (count) => counted(count, "lot en cours", "lots en cours"),

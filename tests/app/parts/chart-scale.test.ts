@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { apart, around, fromNothing, placed, roundTicks } from "../../../app/parts/chart-scale.ts";
+import { apart, around, fromNothing, placed } from "../../../app/parts/chart-scale.ts";
 
 test("a scale from nothing ends a little over the most; one around figures leaves air", () => {
   expect(fromNothing([2, 10])).toEqual({ from: 0, to: 10.8 });
@@ -9,27 +9,6 @@ test("a scale from nothing ends a little over the most; one around figures leave
   const { from, to } = around([0.9, 0.9]);
   expect((from + to) / 2).toBeCloseTo(0.9, 12);
   expect(to).toBeGreaterThan(0.9);
-});
-
-test("round figures along it, as few as there is room for", () => {
-  expect(roundTicks({ from: 0, to: 4300 }, 4)).toEqual([0, 2000, 4000]);
-  expect(roundTicks({ from: 0.86, to: 0.97 }, 4).map((one) => Number(one.toFixed(9)))).toEqual([
-    0.9, 0.95,
-  ]);
-});
-
-test("ticks lie within and are never more than asked for", () => {
-  const figure = fc.double({ min: -1e4, max: 1e4, noNaN: true });
-  fc.assert(
-    fc.property(figure, fc.double({ min: 1e-3, max: 1e4, noNaN: true }), (from, length) => {
-      const ticks = roundTicks({ from, to: from + length }, 5);
-      expect(ticks.length).toBeLessThanOrEqual(5);
-      for (const tick of ticks) {
-        expect(tick).toBeGreaterThanOrEqual(from - 1e-6 * (1 + Math.abs(from)));
-        expect(tick).toBeLessThanOrEqual(from + length + 1e-6 * (1 + Math.abs(from) + length));
-      }
-    }),
-  );
 });
 
 test("a figure is placed between the edges, also upside down", () => {

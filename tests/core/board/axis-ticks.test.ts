@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { amountTicks, clockTicks } from "../../../core/board/axis-ticks.ts";
+import { amountTicks, clockTicks, roundTicks } from "../../../core/board/axis-ticks.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
@@ -62,9 +62,31 @@ test("property: few, in order, inside, evenly apart, and never none over a long 
   );
 });
 
+test("round figures along it, as few as there is room for", () => {
+  expect(roundTicks({ from: 0, to: 4300 }, 4)).toEqual([0, 2000, 4000]);
+  expect(roundTicks({ from: 0.86, to: 0.97 }, 4).map((one) => Number(one.toFixed(9)))).toEqual([
+    0.9, 0.95,
+  ]);
+});
+
+test("ticks lie within and are never more than asked for", () => {
+  const figure = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+  fc.assert(
+    fc.property(figure, fc.double({ min: 1e-3, max: 1e4, noNaN: true }), (from, length) => {
+      const ticks = roundTicks({ from, to: from + length }, 5);
+      expect(ticks.length).toBeLessThanOrEqual(5);
+      for (const tick of ticks) {
+        expect(tick).toBeGreaterThanOrEqual(from - 1e-6 * (1 + Math.abs(from)));
+        expect(tick).toBeLessThanOrEqual(from + length + 1e-6 * (1 + Math.abs(from) + length));
+      }
+    }),
+  );
+});
+
 test("an axis without length or room is refused", () => {
   expect(() => clockTicks(5, 5, 4, 0)).toThrow(RangeError);
   expect(() => clockTicks(0, HOUR, 0, 0)).toThrow(RangeError);
   expect(() => amountTicks(0, 4, 1)).toThrow(RangeError);
   expect(() => amountTicks(9, 0, 1)).toThrow(RangeError);
+  expect(() => roundTicks({ from: 0, to: 9 }, 0)).toThrow(RangeError);
 });
