@@ -2,7 +2,8 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 
-const STAMP = "node_modules/.cache/second-pour/build-stamp";
+// In the tree itself: two trees may share their packages by a link.
+const STAMP = ".cache/build-stamp";
 const SOURCES = [
   "app",
   "core",
