@@ -102,7 +102,8 @@ export function DimScreen({ id }: { readonly id: string }) {
     keys: ["ArrowRight", "Escape"],
     onAct: () => leave(id),
   });
-  useEffect(() => face.current?.focus(), []);
+  // Before anybody sees it: a key pressed at once is heard.
+  useLayoutEffect(() => face.current?.focus(), []);
   useEffect(() => {
     if (due !== undefined) leave(due.runId);
   }, [due]);

@@ -5,6 +5,7 @@ import { runOf } from "../state.ts";
 import { sayLater } from "../words/say-later.ts";
 import { Printing } from "./label/printing.tsx";
 import "./label.css";
+import "./label/low.css";
 
 function Meanings({ label }: { readonly label: Label }) {
   const words = sayLater.label;

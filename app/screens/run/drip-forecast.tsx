@@ -41,7 +41,7 @@ function Through({ forecast, visit }: { readonly forecast: DripForecast; readonl
 /** Nothing while there are too few readings. */
 function useForecast(run: Run): DripForecast | undefined {
   const outlook = useMemo(() => dripOutlook(run), [run]);
-  return outlook !== undefined && "curve" in outlook ? outlook : undefined;
+  return outlook?.type === "forecast" ? outlook : undefined;
 }
 
 function Blinding({ forecast }: { readonly forecast: DripForecast }) {
