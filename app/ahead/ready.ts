@@ -1,4 +1,6 @@
-import { dripOutlook } from "../../core/run/drip-outlook.ts";
+import { eachLaw } from "../../core/method/drip/vessel-shape.ts";
+import { dripOutlook, shapeOf } from "../../core/run/drip-outlook.ts";
+import type { Run } from "../../core/run/run.ts";
 import { atDesk } from "../desk.ts";
 import { openBatches } from "../state.ts";
 
@@ -14,4 +16,9 @@ export async function readyAhead(): Promise<void> {
     dripOutlook(run);
   }
   await turn();
+}
+
+/** Makes what the first forecast of a drip is worked out from, a part at a turn, before it is asked for. */
+export async function readyDrip(run: Run): Promise<void> {
+  for (const _ of eachLaw(shapeOf(run))) await turn();
 }

@@ -1,10 +1,11 @@
-import { useState } from "preact/hooks";
-import { asksShape } from "../../../core/run/drip-outlook.ts";
+import { useEffect, useState } from "preact/hooks";
+import { asksShape, shapeOf } from "../../../core/run/drip-outlook.ts";
 import type { Run, Visit } from "../../../core/run/run.ts";
 import { secondWatchOf } from "../../../core/run/second-watch.ts";
 import { collectedSoFar } from "../../../core/run/wash-progress.ts";
 import { weigh } from "../../../core/run/weigh.ts";
 import { FILTER_SHAPES } from "../../../core/spec/spec.ts";
+import { readyDrip } from "../../ahead/ready.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
@@ -79,6 +80,7 @@ export function DripWork({ run, visit }: WorkProps) {
   // Who came to read it finds the pad open; once it is closed this is the batch's own address.
   const direct = address.value === routes.read(run.id);
   const [pad, setPad] = useState(direct);
+  useEffect(() => void readyDrip(run), [shapeOf(run)]);
   const words = sayLater.run;
   const done = words.done[visit.step] ?? words.did;
   const close = () => (direct ? location.replace(routes.run(run.id)) : setPad(false));

@@ -200,3 +200,18 @@ export function dripCases(
  */
 export const lnTimeOf = (drip: DripCase, share: number): number =>
   drip.lnScale + Math.log(unit(drip.resistance, unitTimes(drip.law, share)));
+
+/**
+ * The same of many cases, in their order; cases of one law share its unit times.
+ *
+ * @param cases - any
+ * @param share - of each one's total, above 0
+ */
+export function lnTimesOf(cases: readonly DripCase[], share: number): readonly number[] {
+  const known = new Map<FiltrationLaw, UnitTimes>();
+  return cases.map(({ law, resistance, lnScale }) => {
+    const times = known.get(law) ?? unitTimes(law, share);
+    known.set(law, times);
+    return lnScale + Math.log(unit(resistance, times));
+  });
+}

@@ -5,7 +5,7 @@ import {
   type DripCase,
   dripCases,
   type ExpectedTotal,
-  lnTimeOf,
+  lnTimesOf,
   totalScatter,
 } from "./drip-cases.ts";
 import { coursesOf } from "./drip-course.ts";
@@ -55,8 +55,9 @@ function throughSpread(
   readings: readonly DripReading[],
   total: Spread,
 ): Spread {
+  const means = lnTimesOf(cases, target);
   const { p10, p50, p90 } = spreadOfLogs(
-    cases.map((drip) => ({ mean: lnTimeOf(drip, target), sd: drip.sd, weight: drip.weight })),
+    cases.map(({ sd, weight }, at) => ({ mean: means[at] ?? 0, sd, weight })),
   );
   const through = target * total.p50;
   const least = readings.findLast(({ ml }) => ml < through)?.atMs ?? 0;

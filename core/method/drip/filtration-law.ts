@@ -75,8 +75,8 @@ function lawTables(head: number, packing: number, clogging: Clogging): Filtratio
   const cakeTimes = [0];
   let medium = 0;
   let cake = 0;
-  for (const [step, points] of CUTS.entries()) {
-    for (const { f, emptied, weight } of points) {
+  for (let step = 0; step < STEPS; step += 1) {
+    for (const { f, emptied, weight } of CUTS[step] ?? []) {
       const part = weight * Math.exp(emptied * (head - 1)) * cloggedBy(clogging, f);
       medium += part;
       cake += part * packed(f, packing);

@@ -62,19 +62,32 @@ const CLOGGING_HEADS: Readonly<Record<VesselShape, readonly number[]>> = {
 
 const cloggings = CLOGS_FROM.flatMap((from) => CLOGS_BY.map((growth) => ({ from, growth })));
 
-const sound = (head: number, likely: number): readonly LikelyLaw[] =>
-  PACKINGS.map(([packing, share]) => ({
-    law: filtrationLaw(head, packing),
-    weight: likely * share * (1 - CLOGGING),
-    clogs: false,
-  }));
+function* sound(head: number, likely: number): Generator<LikelyLaw> {
+  for (const [packing, share] of PACKINGS) {
+    const weight = likely * share * (1 - CLOGGING);
+    yield { law: filtrationLaw(head, packing), weight, clogs: false };
+  }
+}
 
-const clogged = (head: number, likely: number): readonly LikelyLaw[] =>
-  cloggings.map((clogging) => ({
-    law: filtrationLaw(head, 1, clogging),
-    weight: (likely * CLOGGING) / cloggings.length,
-    clogs: true,
-  }));
+function* clogged(head: number, likely: number): Generator<LikelyLaw> {
+  const weight = (likely * CLOGGING) / cloggings.length;
+  for (const clogging of cloggings) {
+    yield { law: filtrationLaw(head, 1, clogging), weight, clogs: true };
+  }
+}
+
+/**
+ * Laws that a vessel may follow, made one by one: whoever must not be kept waiting takes a breath
+ * between them. Once made they are remembered.
+ *
+ * @param shape - of the vessel above the filter
+ * @returns laws whose weights add up to 1
+ */
+export function* eachLaw(shape: VesselShape): Generator<LikelyLaw> {
+  for (const [head, likely] of HEADS[shape]) yield* sound(head, likely);
+  const heads = CLOGGING_HEADS[shape];
+  for (const head of heads) yield* clogged(head, 1 / heads.length);
+}
 
 /**
  * Laws that a vessel may follow, with their weights.
@@ -84,10 +97,4 @@ const clogged = (head: number, likely: number): readonly LikelyLaw[] =>
  * @example
  * lawsOf("cone").length // => 28
  */
-export function lawsOf(shape: VesselShape): readonly LikelyLaw[] {
-  const heads = CLOGGING_HEADS[shape];
-  return [
-    ...HEADS[shape].flatMap(([head, likely]) => sound(head, likely)),
-    ...heads.flatMap((head) => clogged(head, 1 / heads.length)),
-  ];
-}
+export const lawsOf = (shape: VesselShape): readonly LikelyLaw[] => [...eachLaw(shape)];
