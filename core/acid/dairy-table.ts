@@ -1,3 +1,5 @@
+import type { DairyKind } from "./dairy-kind-table.ts";
+
 /**
  * Dairy and plant milks: composition, how they take up acid, where they start to curdle.
  * Read 2026-11-25 in the project's reference notes and in stored public pages; facts, no licence.
@@ -19,9 +21,6 @@
  * abstract opened, diluted skim milk); goat taken as cow, no data; soy 4.5, its isoelectric point,
  * from memory. Plants without casein have none.
  */
-
-/** A dairy or plant milk the curdling model tells apart. */
-export type DairyKind = "skim" | "whole" | "cream" | "goat" | "soy" | "oat" | "almond" | "coconut";
 
 /** What is known of a dairy or plant milk. Masses in g per litre at 20 degrees C. */
 export interface Dairy {

@@ -1,8 +1,10 @@
 import { type AcidMasses, totalAcid } from "../quantity/acid-name.ts";
+import { ACID_MOLAR_MASS } from "../quantity/molar-mass-table.ts";
 import { requireWithin } from "../quantity/require-within.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
-import { chargeAt, chargesOf, molarOf, pHOf } from "./charge-balance.ts";
+import { chargeAt, chargesOf, pHOf } from "./charge-balance.ts";
 import { DISSOCIATION } from "./dissociation-table.ts";
+import { molarOf } from "./molar.ts";
 
 /** A juice outside these has been misread or mistyped. */
 const LOWEST = 1;
@@ -64,6 +66,6 @@ export function cationToReach(acids: AcidMasses, pH: number): Result<number, Jui
  */
 export function titratableAcidity(acids: AcidMasses, cation: number): number {
   requireWithin(cation, 0, 10, "a net strong cation in mol/L");
-  const { molarMass, titratable } = DISSOCIATION.citric;
-  return ((cationHolding(acids, TITRATION_END) - cation) * molarMass) / titratable;
+  const lye = cationHolding(acids, TITRATION_END) - cation;
+  return (lye * ACID_MOLAR_MASS.citric) / DISSOCIATION.citric.titratable;
 }

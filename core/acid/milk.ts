@@ -1,6 +1,7 @@
 import { requireWithin } from "../quantity/require-within.ts";
 import { chargeAt, chargesOf, type Site, siteOf } from "./charge-balance.ts";
-import { DAIRIES, type Dairy, type DairyKind } from "./dairy-table.ts";
+import type { DairyKind } from "./dairy-kind-table.ts";
+import { DAIRIES, type Dairy } from "./dairy-table.ts";
 
 /**
  * Whole milk as five kinds of titratable site: phosphate and citrate of the serum, the colloidal

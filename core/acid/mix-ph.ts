@@ -1,8 +1,9 @@
 import type { AcidMasses } from "../quantity/acid-name.ts";
 import { requireWithin } from "../quantity/require-within.ts";
-import { type Charges, chargesOf, molarOf, pHOfCharges } from "./charge-balance.ts";
-import type { DairyKind } from "./dairy-table.ts";
+import { type Charges, chargesOf, pHOfCharges } from "./charge-balance.ts";
+import type { DairyKind } from "./dairy-kind-table.ts";
 import { dairyOf, milkBufferOf } from "./milk.ts";
+import { molarOf } from "./molar.ts";
 
 /** Far above any vessel, ml. */
 const MOST_VOLUME = 1e8;

@@ -1,5 +1,5 @@
 import { requireWithin } from "../quantity/require-within.ts";
-import type { DairyKind } from "./dairy-table.ts";
+import type { DairyKind } from "./dairy-kind-table.ts";
 import { dairyOf } from "./milk.ts";
 
 /** Where the published onset was measured, and how it moves: degrees C, pH per degree. */

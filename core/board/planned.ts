@@ -1,9 +1,9 @@
 import * as z from "zod/mini";
 import { procedureSchema } from "../method/procedure.ts";
+import { moment } from "../run/event.ts";
 import { planSchema } from "../spec/plan.ts";
 
 const id = z.string().check(z.minLength(1), z.maxLength(80));
-const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
 
 /**
  * A batch that is planned and not begun. Its run gets the same id, so that a batch which was begun

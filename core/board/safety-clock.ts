@@ -1,4 +1,4 @@
-import type { Stand } from "../method/procedure.ts";
+import { type Stand, WARM_AT_MOST } from "../method/procedure.ts";
 import { HOUR } from "../quantity/time-units-table.ts";
 import { bottledOf, endingOf, type Run } from "../run/run.ts";
 import { type Standing, standingsOf } from "../run/standings.ts";
@@ -17,12 +17,6 @@ export interface SafetyClock {
 
 /** A caution while there is still time to act. Judgement. */
 const NEAR = 3 * HOUR;
-/**
- * Four hours without temperature control.
- * @source US Food Code 3-501.19 as quoted in state rules (Georgia 511-6-1-.04(6)(i), Minnesota
- *   4626.0408), read in the project's reference notes; local codes differ
- */
-const FULL = 4 * HOUR;
 
 /** From when to when something perishable was in the vessel. */
 function perishableSpan(run: Run, now: number): { from: number; to: number } | undefined {
@@ -41,7 +35,7 @@ function perishableSpan(run: Run, now: number): { from: number; to: number } | u
  * @param run - as its log tells it
  * @param now - epoch ms
  * @returns nothing where nothing perishable has gone in
- * @source sum of the time on the counter between the perishable step and bottling
+ * @source sum of the time on the counter between the perishable step and bottling; four hours: see `WARM_AT_MOST`
  * @limits counts a counter as warm and a fridge as cold: what a thermometer says comes first. It says
  *   nothing of whether a drink is safe
  */
@@ -58,7 +52,7 @@ export function safetyClockOf(run: Run, now: number): SafetyClock | undefined {
     return sum + Math.max(0, Math.min(until, span.to) - Math.max(from, span.from));
   }, 0);
   const stands = all.findLast(({ from }) => from <= now)?.at ?? "counter";
-  const level = warmFor >= FULL ? "past" : warmFor >= NEAR ? "near" : "within";
-  const runs = stands === "counter" && span.to >= now && warmFor < FULL;
-  return { warmFor, stands, level, ...(runs ? { fullAt: now + FULL - warmFor } : {}) };
+  const level = warmFor >= WARM_AT_MOST ? "past" : warmFor >= NEAR ? "near" : "within";
+  const runs = stands === "counter" && span.to >= now && warmFor < WARM_AT_MOST;
+  return { warmFor, stands, level, ...(runs ? { fullAt: now + WARM_AT_MOST - warmFor } : {}) };
 }

@@ -35,6 +35,8 @@ const OVERPROOF = 0.5;
 /**
  * Cautions that the drink as a whole calls for, beside those of its ingredients. An overproof
  * spirit is a caution for whoever mixes; in the bottle only while the drink itself is that strong.
+ *
+ * @param strength - as the label gives it, so that figure and caution agree, v/v
  */
 function labelCautions(
   { plan }: Run,
@@ -67,14 +69,14 @@ function labelCautions(
 export function labelOf(run: Run): Label {
   const bottled = bottledOf(run);
   const allergens = allergensOf(run.plan.ingredients);
-  const strength = strengthOf(actualFinal(run));
+  const strength = labelStrength(strengthOf(actualFinal(run)));
   return {
     name: run.plan.spec.name,
     batch: run.batch,
     madeAt: run.startedAt,
     useBy: bottled?.useBy ?? useByOf(run.startedAt, run.plan.spec.keepDays),
     bottled: bottled !== undefined,
-    strength: labelStrength(strength),
+    strength,
     bottles: bottled?.bottles ?? plannedBottles(run.plan),
     allergens,
     cautions: labelCautions(run, allergens, strength),

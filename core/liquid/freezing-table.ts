@@ -48,26 +48,19 @@ export const ETHANOL_FREEZING: readonly (readonly [number, number])[] = [
 /** Sucrose, K: powers 1 and 2 of mol per kg water; our least squares on the CRC rows to 42 per cent. */
 export const SUCROSE_FREEZING = [1.8343, 0.22992] as const;
 
-/** g per mol. Standard atomic weights. */
-export const ETHANOL_MOLAR_MASS = 46.068;
-export const WATER_MOLAR_MASS = 18.015;
-export const SUCROSE_MOLAR_MASS = 342.297;
-
 /** Water's own constant, K kg per mol of particles (CRC Handbook). */
 export const WATER_FREEZING = 1.86;
 
 /**
- * What an acid does, g per mol and K kg per mol: citric, lactic and acetic from the CRC rows to 20 per
- * cent (the excess over 1.86 is their dissociation, the lack is lactic acid's binding to itself); the
- * others are taken as citric (judgement: 5 g of acid in a litre moves the freezing point by 0.05 K).
+ * What an acid does, K kg per mol: citric, lactic and acetic from the CRC rows to 20 per cent (the
+ * excess over 1.86 is their dissociation, the lack is lactic acid's binding to itself); the others are
+ * taken as citric (judgement: 5 g of acid in a litre moves the freezing point by 0.05 K).
  */
-export const ACID_FREEZING: Readonly<
-  Record<AcidName, { readonly molarMass: number; readonly perMolal: number }>
-> = {
-  citric: { molarMass: 192.12, perMolal: 1.96 },
-  malic: { molarMass: 134.09, perMolal: 1.96 },
-  tartaric: { molarMass: 150.09, perMolal: 1.96 },
-  lactic: { molarMass: 90.08, perMolal: 1.63 },
-  acetic: { molarMass: 60.05, perMolal: 1.77 },
-  phosphoric: { molarMass: 97.99, perMolal: 1.96 },
+export const ACID_FREEZING: Readonly<Record<AcidName, number>> = {
+  citric: 1.96,
+  malic: 1.96,
+  tartaric: 1.96,
+  lactic: 1.63,
+  acetic: 1.77,
+  phosphoric: 1.96,
 };

@@ -1,11 +1,14 @@
 import { ACID_NAMES } from "../quantity/acid-name.ts";
+import {
+  ACID_MOLAR_MASS,
+  ETHANOL_MOLAR_MASS,
+  SUCROSE_MOLAR_MASS,
+} from "../quantity/molar-mass-table.ts";
 import { rootBetween } from "../quantity/solve.ts";
 import {
   ACID_FREEZING,
   ETHANOL_FREEZING,
-  ETHANOL_MOLAR_MASS,
   SUCROSE_FREEZING,
-  SUCROSE_MOLAR_MASS,
   WATER_FREEZING,
 } from "./freezing-table.ts";
 import { type Liquid, massOf } from "./liquid.ts";
@@ -47,8 +50,7 @@ function depression(liquid: Liquid, water: number): number {
     SUCROSE_FREEZING[1] * sugar * sugar +
     WATER_FREEZING * (solids + liquid.cation / kg);
   for (const name of ACID_NAMES) {
-    const { molarMass, perMolal } = ACID_FREEZING[name];
-    kelvin += (perMolal * (liquid.acids[name] ?? 0)) / molarMass / kg;
+    kelvin += (ACID_FREEZING[name] * (liquid.acids[name] ?? 0)) / ACID_MOLAR_MASS[name] / kg;
   }
   return kelvin;
 }

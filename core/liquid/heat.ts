@@ -1,5 +1,5 @@
 import { totalAcid } from "../quantity/acid-name.ts";
-import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from "./freezing-table.ts";
+import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from "../quantity/molar-mass-table.ts";
 import {
   ETHANOL_HEAT_CAPACITY,
   ICE_HEAT_CAPACITY,

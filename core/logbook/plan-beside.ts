@@ -1,8 +1,8 @@
-import { acidPerLitre, strengthOf, sugarPerLitre } from "../liquid/liquid.ts";
 import { actualFinal } from "../run/actual.ts";
 import { bottledOf, measuredYield, type Run, topUpOf } from "../run/run.ts";
 import { bottlesMl } from "../run/stock.ts";
 import { milkMeasured } from "../run/wash-progress.ts";
+import { balanceIn } from "./balance.ts";
 
 /** What the plan foretold, beside what was measured. */
 export interface Beside {
@@ -38,14 +38,15 @@ export function planBesideOf(run: Run): readonly Beside[] {
   const topUp = topUpOf(run)?.ml;
   const bottled = bottledOf(run);
   const known = through !== undefined || topUp !== undefined;
-  const actual = known ? actualFinal(run) : undefined;
+  const planned = balanceIn(plan.final);
+  const actual = known ? balanceIn(actualFinal(run)) : undefined;
   return [
     ...beside("milk", "ml", plan.milk?.ml, milkMeasured(run)),
     ...beside("yield", "ml", plan.yield?.expected, through),
     ...beside("topUp", "ml", plan.heldBackMl > 0 ? plan.heldBackMl : undefined, topUp),
     ...beside("bottled", "ml", plan.finalMl, bottled && bottlesMl(bottled.bottles)),
-    ...beside("strength", "abv", strengthOf(plan.final), actual && strengthOf(actual)),
-    ...beside("sugar", "g/L", sugarPerLitre(plan.final), actual && sugarPerLitre(actual)),
-    ...beside("acid", "g/L", acidPerLitre(plan.final), actual && acidPerLitre(actual)),
+    ...beside("strength", "abv", planned.strength, actual?.strength),
+    ...beside("sugar", "g/L", planned.sugar, actual?.sugar),
+    ...beside("acid", "g/L", planned.acid, actual?.acid),
   ];
 }

@@ -1,4 +1,5 @@
 import { plainLetters } from "../quantity/plain-letters.ts";
+import { byText } from "../run/order.ts";
 import type { Repeat, Verdict } from "../run/taste.ts";
 import type { EndedBatch } from "./logbook.ts";
 import { quartilesOf } from "./quartiles.ts";
@@ -117,7 +118,7 @@ export function facetsOf(batches: readonly EndedBatch[]): Facets {
     for (const one of record.ingredients) ingredients.add(one);
     for (const one of record.tags) tags.add(one);
   }
-  const byPlain = (a: string, b: string) => (plainLetters(a) < plainLetters(b) ? -1 : 1);
+  const byPlain = (a: string, b: string) => byText(plainLetters(a), plainLetters(b));
   return {
     specs: [...specs].map(([id, name]) => ({ id, name })).sort((a, b) => byPlain(a.name, b.name)),
     ingredients: [...ingredients].sort(byPlain),

@@ -1,5 +1,5 @@
-import { HOUR } from "../quantity/time-units-table.ts";
-import { isWait, type Procedure, type Step } from "./procedure.ts";
+import { plainLetters } from "../quantity/plain-letters.ts";
+import { isWait, type Procedure, type Step, WARM_AT_MOST } from "./procedure.ts";
 import { usuallyAfter, usualPath } from "./usual-path.ts";
 import { astray, comesWithout } from "./ways.ts";
 
@@ -37,12 +37,6 @@ export interface CheckedProcedure {
   readonly faults: readonly ProcedureFault[];
   readonly warnings: readonly ProcedureWarning[];
 }
-
-/**
- * Longer than this a perishable is not left warm.
- * @source as the safety clock: US Food Code 3-501.19 as quoted in state rules; local codes differ
- */
-const WARM_FOR = 4 * HOUR;
 
 /** Faults of the ways between steps, once every way leads to a step. */
 function wayFaults(procedure: Procedure): readonly ProcedureFault[] {
@@ -94,12 +88,22 @@ function topUpFaults(procedure: Procedure): readonly ProcedureFault[] {
     .map(({ id }) => ({ fault: "top-up-before-yield", step: id }) as const);
 }
 
-/** Words for what spoils; a salt of grapes does not. */
-const DAIRY = /\b(milk|cream(?! of tartar)|butter|yogh?urt|eggs?)\b/iu;
+/**
+ * Words for what spoils, in English, Spanish and French, without accents. A salt of grapes does not,
+ * nor does a French liqueur that is called a crème of something.
+ */
+const DAIRY = new RegExp(
+  `\\b(${[
+    "milk|cream(?! of tartar)|butter|yogh?urt|eggs?",
+    "leche|nata|crema(?! de)|mantequilla|yogur|huevos?",
+    "lait|creme(?! de)|beurre|yaourt|oeufs?",
+  ].join("|")})\\b`,
+  "u",
+);
 
 /** Whether a step pours milk, or speaks of something like it. */
 const spoils = ({ work, title = "", detail = "" }: Step): boolean =>
-  work === "milk" || DAIRY.test(`${title} ${detail}`);
+  work === "milk" || DAIRY.test(plainLetters(`${title} ${detail}`));
 
 /** Waits of a perishable on the counter, the usual way; a step that says nothing moves nothing. */
 function warmWaits(procedure: Procedure): readonly Step[] {
@@ -109,7 +113,7 @@ function warmWaits(procedure: Procedure): readonly Step[] {
   return path.filter((step, at) => {
     stands = step.stands ?? stands;
     const { waitFor = 0, longestFor = 0 } = step;
-    const long = isWait(step) && Math.max(waitFor, longestFor) >= WARM_FOR;
+    const long = isWait(step) && Math.max(waitFor, longestFor) >= WARM_AT_MOST;
     return from >= 0 && at >= from && stands === "counter" && long;
   });
 }

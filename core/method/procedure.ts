@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { DAY, SECOND } from "../quantity/time-units-table.ts";
+import { DAY, HOUR, SECOND } from "../quantity/time-units-table.ts";
 
 /** What the filtered liquid looks like. */
 export const LOOKS = ["cloudy", "hazy", "clear"] as const;
@@ -131,6 +131,15 @@ export const procedureSchema = z.object({
   version: z.number().check(z.int(), z.gte(1)),
   steps: z.array(stepSchema).check(z.minLength(1), z.maxLength(60), z.refine(hangsTogether)),
 });
+
+/**
+ * How long something perishable may stand above 5 degrees C, all told, ms: four hours without
+ * temperature control.
+ *
+ * @source US Food Code 3-501.19 as quoted in state rules (Georgia 511-6-1-.04(6)(i), Minnesota
+ *   4626.0408), read in the project's reference notes; local codes differ and come first
+ */
+export const WARM_AT_MOST = 4 * HOUR;
 
 /** Whether a step goes on without hands. */
 export const isWait = ({ kind }: Step): boolean => kind === "timed-wait" || kind === "watched-wait";

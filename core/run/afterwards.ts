@@ -49,7 +49,8 @@ export type AfterRefusal =
 
 type Decision = Result<readonly Draft[], AfterRefusal>;
 
-const misfit = (order: AfterOrder): Refused<"order-does-not-fit"> =>
+/** An order that speaks of what this run does not have, or that could not be read back. */
+export const misfit = (order: { readonly type: string }): Refused<"order-does-not-fit"> =>
   refused("order-does-not-fit", { order: order.type });
 
 /** Initials as they are kept: "ab " and "AB" are one person. */

@@ -1,3 +1,4 @@
+import type { ReadingKey } from "../method/procedure.ts";
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
 import { type Bottles, bottlesSchema, type Draft, MOST_AMOUNT, type Weighed } from "./event.ts";
 import type { Run, Visit } from "./run.ts";
@@ -21,11 +22,14 @@ export type FigureRefusal = WeightRefusal | "reading-above-poured" | "no-bottles
 
 /** A measuring jug may read so much more than what is known to be in the vessel. Judgement. */
 const READ_OVER = 1.05;
-/** A refractometer's scale ends here, degrees Brix. */
-const MOST_BRIX = 95;
-/** What a kitchen thermometer reads, from a deep freezer to hot fat, degrees C. Judgement. */
-const COLDEST = -40;
-const HOTTEST = 200;
+/**
+ * How far an instrument's scale goes: a refractometer's, and a kitchen thermometer's from a deep
+ * freezer to hot fat. Judgement.
+ */
+const SCALES = {
+  brix: { unit: "brix", low: 0, high: 95 },
+  temperature: { unit: "degC", low: -40, high: 200 },
+} as const;
 /** Poured in from outside the vessel: more than this is a slip of the finger, ml. */
 const MOST_POURED = 1_000_000;
 
@@ -59,17 +63,28 @@ function measuredIn(
   return refusedVolume(run, answer.of, measured.value.ml) ?? measured;
 }
 
-/** A reading off an instrument, where its scale goes that far. */
-function figureDraft(
-  at: { readonly visit: string },
-  what: "brix" | "temperature",
+/**
+ * Whether a figure can be what an instrument showed.
+ *
+ * @param value - in degrees Brix or degrees C; of anything else nothing is known here
+ */
+export function refusedFigure(
+  what: ReadingKey,
   value: number,
-  unit: "brix" | "degC",
-  { low, high }: { readonly low: number; readonly high: number },
+): Refused<"reading-not-a-number"> | undefined {
+  if (what !== "brix" && what !== "temperature") return undefined;
+  const { low, high } = SCALES[what];
+  return value >= low && value <= high ? undefined : refused("reading-not-a-number");
+}
+
+function figureDraft(
+  visit: string,
+  what: keyof typeof SCALES,
+  value: number,
 ): Result<Draft, FigureRefusal> {
-  return value >= low && value <= high
-    ? accepted({ type: "reading.logged", ...at, what, value, unit })
-    : refused("reading-not-a-number");
+  const { unit } = SCALES[what];
+  const reading = { type: "reading.logged", visit, what, value, unit } as const;
+  return refusedFigure(what, value) ?? accepted(reading);
 }
 
 /**
@@ -87,13 +102,8 @@ export function answerDraft(run: Run, visit: Visit, answer: Answer): Result<Draf
     if (bottles.length === 0 || !filled) return refused("no-bottles");
     return accepted({ type: "run.bottled", ...at, bottles: [...bottles], useBy });
   }
-  if (answer.of === "brix") {
-    return figureDraft(at, "brix", answer.brix, "brix", { low: 0, high: MOST_BRIX });
-  }
-  if (answer.of === "temperature") {
-    const bounds = { low: COLDEST, high: HOTTEST };
-    return figureDraft(at, "temperature", answer.degC, "degC", bounds);
-  }
+  if (answer.of === "brix") return figureDraft(visit.key, "brix", answer.brix);
+  if (answer.of === "temperature") return figureDraft(visit.key, "temperature", answer.degC);
   const measured = measuredIn(run, answer);
   if (!measured.ok) return measured;
   const { ml } = measured.value;

@@ -7,7 +7,7 @@ import {
 } from "../method/procedure.ts";
 import { astray } from "../method/ways.ts";
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
-import { afterwards, isAfterOrder } from "./afterwards.ts";
+import { afterwards, isAfterOrder, misfit } from "./afterwards.ts";
 import { answerDraft } from "./answer.ts";
 import type { Command, RunRefusal } from "./command.ts";
 import { drippingVisit } from "./drip-outlook.ts";
@@ -38,9 +38,6 @@ function startRun(command: Extract<Command, { type: "start-run" }>): Decision {
 
 type FinishStep = Extract<Command, { type: "finish-step" }>;
 
-const misfit = (order: Command["type"]): Refused<"order-does-not-fit"> =>
-  refused("order-does-not-fit", { order });
-
 /** Read while the step goes on, not in answer to its end. */
 const readMeanwhile = (run: Run, visit: Visit, what: ReadingKey): boolean =>
   (what === "collected" || what === "temperature") &&
@@ -53,11 +50,11 @@ function unanswered(run: Run, visit: Visit, order: FinishStep): Refused<RunRefus
   if (needs !== undefined && of !== needs && !readMeanwhile(run, visit, needs)) {
     return refused("reading-missing", { what: needs });
   }
-  if (of !== undefined && of !== needs) return misfit(order.type);
+  if (of !== undefined && of !== needs) return misfit(order);
   if (asks === undefined) return undefined;
   if (order.look === undefined) return refused("look-missing");
   const ends: readonly Outcome[] = ANSWERS[asks];
-  return ends.includes(order.look) ? undefined : misfit(order.type);
+  return ends.includes(order.look) ? undefined : misfit(order);
 }
 
 function finishStep(run: Run, order: FinishStep): Decision {
@@ -105,7 +102,7 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
       if (!open(run, visit)) return refused("step-not-open");
       return run.plan.lines.some((one) => one.lineId === line)
         ? accepted([{ type: "line.poured", visit, line }])
-        : misfit(order.type);
+        : misfit(order);
     }
   }
   const { visit } = order;
@@ -114,7 +111,7 @@ function atVisit(run: Run, order: Extract<Command, { visit: string }>, now: numb
     case "note-shape":
       return drippingVisit(run)?.key === visit
         ? accepted([{ type: "shape.noted", visit, shape: order.shape }])
-        : misfit(order.type);
+        : misfit(order);
     case "note-look":
       return accepted([{ type: "look.noted", visit, look: order.look }]);
     case "hear-alarm":
@@ -203,7 +200,7 @@ function onRun(events: readonly RunEvent[], run: Run, order: Command, now: numbe
 }
 
 /** An event that cannot be read back is a lost one: better to refuse the order. */
-function storable(decision: Decision, order: Command["type"]): Decision {
+function storable(decision: Decision, order: Command): Decision {
   const fits = !decision.ok || decision.value.every((one) => draftSchema.safeParse(one).success);
   return fits ? decision : misfit(order);
 }
@@ -224,8 +221,8 @@ export function decide(
   command: Command,
   now: number,
 ): Decision {
-  if (run !== undefined) return storable(onRun(events, run, command, now), command.type);
+  if (run !== undefined) return storable(onRun(events, run, command, now), command);
   return command.type === "start-run"
-    ? storable(startRun(command), command.type)
+    ? storable(startRun(command), command)
     : refused("run-not-started");
 }

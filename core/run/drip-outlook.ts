@@ -1,5 +1,6 @@
 import { type DripForecast, forecastDrip, type NoForecast } from "../method/drip/drip-forecast.ts";
 import type { VesselShape } from "../method/drip/vessel-shape.ts";
+import { MINUTE } from "../quantity/time-units-table.ts";
 import { openVisit, type Reading, type Run, stepOfVisit, type Visit } from "./run.ts";
 
 /** What had dripped, and when, epoch ms. */
@@ -84,7 +85,7 @@ export function dripOutlook(
 }
 
 /** A look sooner than this after a reading tells nothing new, ms. Judgement. */
-const SOONEST = 5 * 60_000;
+const SOONEST = 5 * MINUTE;
 
 /**
  * When to look at a drip again: at the reading that would tell most, or when it should be through,

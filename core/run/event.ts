@@ -8,7 +8,8 @@ import { REPEATS, scoresSchema, VERDICTS } from "./taste.ts";
 export const MOST_AMOUNT = 10_000_000;
 
 const id = z.string().check(z.minLength(1), z.maxLength(80));
-const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
+/** A moment that a calendar has: whole epoch ms, to the last that a date can hold (ECMA-262, 21.4.1.1). */
+export const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
 const amount = z.number().check(z.gte(0), z.lte(MOST_AMOUNT));
 const words = z.string().check(z.maxLength(2000));
 const fewWords = z.string().check(z.minLength(1), z.maxLength(40));

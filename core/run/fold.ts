@@ -39,20 +39,32 @@ function stepStarted(run: Run, event: EventOf<"step.started">): Run {
   return { ...run, visits: [...run.visits, visit] };
 }
 
-/** Elapsed time is kept by moving every open wait along with the clock. */
-function clockShifted(run: Run, event: EventOf<"clock.shifted">): Run {
-  if (!event.keepElapsed) return run;
-  const moved = (visit: Visit): Visit =>
-    visit.finishedAt !== undefined
-      ? visit
-      : {
-          ...visit,
-          startedAt: visit.startedAt + event.byMs,
-          ...(visit.dueAt === undefined ? {} : { dueAt: visit.dueAt + event.byMs }),
-          // What was told to another clock stays: that clock rings when it was told to.
-          ...(visit.heardAt === undefined ? {} : { heardAt: visit.heardAt + event.byMs }),
-        };
-  return { ...run, visits: run.visits.map(moved) };
+/**
+ * Somebody set the clock: all that came before is told on the clock as it stands now, so that every
+ * length of time stays what it was. A promise holds; what was told to another clock stays, for that
+ * clock rings when it was told to.
+ */
+function clockShifted(run: Run, { byMs, keepElapsed }: EventOf<"clock.shifted">): Run {
+  if (!keepElapsed) return run;
+  const moved = (at: number): number => Math.max(0, at + byMs);
+  const visits = run.visits.map(
+    (visit): Visit => ({
+      ...visit,
+      startedAt: moved(visit.startedAt),
+      ...(visit.finishedAt === undefined ? {} : { finishedAt: moved(visit.finishedAt) }),
+      ...(visit.dueAt === undefined ? {} : { dueAt: moved(visit.dueAt) }),
+      ...(visit.heardAt === undefined ? {} : { heardAt: moved(visit.heardAt) }),
+    }),
+  );
+  const { abandoned, pausedAt } = run;
+  return {
+    ...run,
+    ...listsOf(run, byMs),
+    startedAt: moved(run.startedAt),
+    visits,
+    ...(pausedAt === undefined ? {} : { pausedAt: moved(pausedAt) }),
+    ...(abandoned === undefined ? {} : { abandoned: { ...abandoned, at: moved(abandoned.at) } }),
+  };
 }
 
 function waitChanged(run: Run, event: EventOf<"alarm.heard" | "alarm.handed" | "due.moved">): Run {
@@ -129,10 +141,11 @@ export function foldRun(events: readonly RunEvent[]): Run | undefined {
   const ordered = mergeEvents(events, []);
   const undone = undoneActs(ordered);
   // Lists grow in place here: copying them for each event would cost the square of a long log.
-  const lists = noLists();
+  let lists = noLists();
   let run: Run | undefined;
   for (const event of ordered) {
     if (undone.has(event.act)) continue;
+    if (event.type === "clock.shifted" && event.keepElapsed) lists = listsOf(lists, event.byMs);
     if (run === undefined || !keep(lists, event)) run = applyEvent(run, event);
   }
   return run === undefined ? undefined : { ...run, ...lists };

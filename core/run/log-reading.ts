@@ -1,5 +1,5 @@
 import { accepted, type Result, refused } from "../quantity/result.ts";
-import { type FigureRefusal, refusedVolume } from "./answer.ts";
+import { type FigureRefusal, refusedFigure, refusedVolume } from "./answer.ts";
 import type { Command } from "./command.ts";
 import { drippingVisit, nextDripLook } from "./drip-outlook.ts";
 import { type Draft, draftSchema } from "./event.ts";
@@ -48,7 +48,7 @@ export function readingDrafts(
   const logged = loggedAs(run, order);
   if (!logged.ok) return logged;
   const { what, value, unit } = logged.value;
-  const wrong = unit === "ml" ? refusedVolume(run, what, value) : undefined;
+  const wrong = unit === "ml" ? refusedVolume(run, what, value) : refusedFigure(what, value);
   if (wrong !== undefined) return wrong;
   const draft: Draft = { type: "reading.logged", ...logged.value };
   return draftSchema.safeParse(draft).success

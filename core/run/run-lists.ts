@@ -63,28 +63,38 @@ export const noLists = (): Lists => ({
   stockEnded: [],
 });
 
-/** Copies of what a run keeps, to be added to. */
-export const listsOf = (run: Run): Lists => ({
-  poured: [...run.poured],
-  readings: [...run.readings],
-  looks: [...run.looks],
-  rePours: [...run.rePours],
-  yields: [...run.yields],
-  topUps: [...run.topUps],
-  bottlings: [...run.bottlings],
-  notes: [...run.notes],
-  shapes: [...run.shapes],
-  tares: [...run.tares],
-  stands: [...run.stands],
-  hands: [...run.hands],
-  lots: [...run.lots],
-  tastings: [...run.tastings],
-  verdicts: [...run.verdicts],
-  photos: [...run.photos],
-  tagged: [...run.tagged],
-  unpictured: [...run.unpictured],
-  stockPoured: [...run.stockPoured],
-  stockEnded: [...run.stockEnded],
+/** A copy of a list, its moments so many ms later. */
+function copied<One extends { readonly at: number }>(list: readonly One[], laterBy: number): One[] {
+  if (laterBy === 0) return [...list];
+  return list.map((one) => ({ ...one, at: Math.max(0, one.at + laterBy) }));
+}
+
+/**
+ * Copies of what a run keeps, to be added to.
+ *
+ * @param laterBy - ms that all of it is put later by, as when a clock was set; below 0 earlier
+ */
+export const listsOf = (kept: Pick<Run, keyof Lists>, laterBy = 0): Lists => ({
+  poured: copied(kept.poured, laterBy),
+  readings: copied(kept.readings, laterBy),
+  looks: copied(kept.looks, laterBy),
+  rePours: copied(kept.rePours, laterBy),
+  yields: copied(kept.yields, laterBy),
+  topUps: copied(kept.topUps, laterBy),
+  bottlings: copied(kept.bottlings, laterBy),
+  notes: copied(kept.notes, laterBy),
+  shapes: copied(kept.shapes, laterBy),
+  tares: copied(kept.tares, laterBy),
+  stands: copied(kept.stands, laterBy),
+  hands: copied(kept.hands, laterBy),
+  lots: copied(kept.lots, laterBy),
+  tastings: copied(kept.tastings, laterBy),
+  verdicts: copied(kept.verdicts, laterBy),
+  photos: copied(kept.photos, laterBy),
+  tagged: copied(kept.tagged, laterBy),
+  unpictured: copied(kept.unpictured, laterBy),
+  stockPoured: copied(kept.stockPoured, laterBy),
+  stockEnded: copied(kept.stockEnded, laterBy),
 });
 
 const said = ({ id, act, device, at, visit }: Stamp & { readonly visit: string }) => ({

@@ -1,5 +1,5 @@
 import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
-import { HOUR } from "../quantity/time-units-table.ts";
+import { getHours } from "date-fns/getHours";
 import type { Bottles, StockEnd } from "./event.ts";
 import { bottledOf, type Run } from "./run.ts";
 
@@ -22,22 +22,28 @@ export interface Stock {
   readonly ended?: { readonly at: number; readonly how: StockEnd; readonly reason: string };
 }
 
-/** A bar's day ends when the last guests are gone, not at midnight. Common practice, no source. */
-const DAY_ENDS = 6 * HOUR;
+/**
+ * A bar's day ends when the last guests are gone, not at midnight: at this hour by the clock on the
+ * wall. Common practice, no source.
+ */
+const DAY_ENDS = 6;
 /** More evenings than the use is learnt from; keeps a record small. */
 const MOST_DAYS = 40;
 /** Sums of parts differ by so much, ml. */
 const SLACK = 1e-6;
+
+/** 1 in the hours that still belong to the evening before, else 0. */
+const smallHours = (at: number): 0 | 1 => (getHours(at) < DAY_ENDS ? 1 : 0);
 
 /**
  * How many bar days lie between two moments: a pour at one in the morning is last night's.
  *
  * @param later - epoch ms
  * @param earlier - epoch ms
- * @returns whole days by the phone's calendar; below 0 where they are the other way round
+ * @returns whole days by the phone's calendar, whatever the clocks do in between; below 0 where they are the other way round
  */
 export const barDaysBetween = (later: number, earlier: number): number =>
-  differenceInCalendarDays(later - DAY_ENDS, earlier - DAY_ENDS);
+  differenceInCalendarDays(later, earlier) - smallHours(later) + smallHours(earlier);
 
 /** What bottles hold together, ml. */
 export const bottlesMl = (bottles: readonly Bottles[]): number =>

@@ -1,17 +1,14 @@
-import { dairyOf } from "../acid/milk.ts";
 import { type Liquid, volumeOf } from "../liquid/liquid.ts";
-import { mix, portion, scaleLiquid } from "../liquid/mixing.ts";
+import { mix, scaleLiquid } from "../liquid/mixing.ts";
 import { accepted, type Result } from "../quantity/result.ts";
 import type { Written } from "./batch-amounts.ts";
 import { retentionOf } from "./curd-retention.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Ingredient } from "./ingredient.ts";
-import type { Plan } from "./plan.ts";
-import { servePour } from "./serve.ts";
 import type { Spec } from "./spec.ts";
 import { heldBackFor, type TopUpRefusal } from "./top-up.ts";
 import { clearOf, throughFilter, type Wash } from "./wash.ts";
-import { learntFor, retentionFor } from "./wash-group.ts";
+import { retentionFor } from "./wash-group.ts";
 
 /** A batch at a trial size: what stands in the vessel, what comes through, what it ends as. */
 export interface Trial {
@@ -25,7 +22,8 @@ export interface Trial {
   readonly final: Liquid;
 }
 
-const filtersKeep = (spec: Spec, house: HouseRules): number =>
+/** What all filters of a wash keep together, ml. */
+export const filtersKeep = (spec: Spec, house: HouseRules): number =>
   (spec.wash?.filters ?? 0) * house.perFilter;
 
 /**
@@ -82,78 +80,3 @@ export function trialAt(
 /** Share of what is held back that a trial pours, 0 or more: above 1 where the target asks for more. */
 export const pouredShare = (written: Written, trial: Trial, scale: number): number =>
   written.afterMl > 0 ? trial.heldBackMl / (written.afterMl * scale) : 1;
-
-function washParts(
-  spec: Spec,
-  trial: Trial,
-  milkName: string,
-  house: HouseRules,
-): Pick<Plan, "milk" | "yield" | "washed"> {
-  const { wash, clear, clearMl } = trial;
-  if (wash === undefined) return {};
-  const retention = retentionOf(retentionFor(house, spec, wash.dairy), wash.dairy);
-  const drip = learntFor(house, spec, wash.dairy)?.drip;
-  const keep = filtersKeep(spec, house);
-  const { densityKgPerL } = dairyOf(wash.dairy);
-  return {
-    milk: { name: milkName, dairy: wash.dairy, ml: wash.milk, g: wash.milk * densityKgPerL },
-    yield: {
-      poured: volumeOf(wash.punch) + wash.milk,
-      expected: clearMl,
-      low: throughFilter(wash, retention.high, keep),
-      high: throughFilter(wash, retention.low, keep),
-      from: retention.from,
-      batches: retention.batches,
-      curdKeeps: retention.mean,
-      filterKeeps: house.perFilter,
-      ...(drip === undefined ? {} : { drip }),
-    },
-    washed: clear,
-  };
-}
-
-/** What a plan predicts, from punch to glass. */
-export type Predicted = Pick<
-  Plan,
-  | "milk"
-  | "yield"
-  | "washed"
-  | "mixed"
-  | "heldBack"
-  | "heldBackMl"
-  | "final"
-  | "finalMl"
-  | "served"
-  | "servedMl"
-  | "servedAt"
-  | "servedIce"
-  | "waterAdded"
->;
-
-/**
- * What a plan says of a trial, from punch to glass.
- *
- * @param trial - with something in the bottle
- * @param milkName - what the milk is called; not looked at where nothing is washed
- */
-export function outcomeOf(
-  spec: Spec,
-  trial: Trial,
-  milkName: string,
-  house: HouseRules,
-): Predicted {
-  const served = servePour(portion(trial.final, spec.serve.pour), spec.serve);
-  return {
-    ...washParts(spec, trial, milkName, house),
-    mixed: trial.mixed,
-    heldBack: trial.heldBack,
-    heldBackMl: trial.heldBackMl,
-    final: trial.final,
-    finalMl: volumeOf(trial.final),
-    served: served.liquid,
-    servedMl: volumeOf(served.liquid),
-    servedAt: served.temperature,
-    servedIce: served.ice,
-    waterAdded: served.waterAdded,
-  };
-}

@@ -1,4 +1,5 @@
-import { DAIRIES, type DairyKind } from "../acid/dairy-table.ts";
+import type { DairyKind } from "../acid/dairy-kind-table.ts";
+import { DAIRIES } from "../acid/dairy-table.ts";
 import type { Retention } from "./house-rules.ts";
 
 /**

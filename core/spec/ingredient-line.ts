@@ -1,9 +1,5 @@
-import {
-  type Amount,
-  type AmountRefusal,
-  type NumberStyle,
-  parseAmount,
-} from "../quantity/amount.ts";
+import { type Amount, type AmountRefusal, parseAmount } from "../quantity/amount.ts";
+import type { NumberStyle } from "../quantity/leading-number.ts";
 import { accepted, type Result, refused } from "../quantity/result.ts";
 import { findIngredients, foldedWords, type NameMatch } from "./find-ingredient.ts";
 import type { Ingredient } from "./ingredient.ts";

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import type { DairyKind } from "../acid/dairy-table.ts";
+import { DAIRY_KINDS } from "../acid/dairy-kind-table.ts";
 import { ALLERGENS } from "./allergen-table.ts";
 
 /** Shelves of the cupboard. */
@@ -15,18 +15,6 @@ export const INGREDIENT_KINDS = [
   "water",
   "dry",
 ] as const;
-
-/** Dairy and plant milks the curdling model tells apart. */
-export const DAIRY_KINDS = [
-  "skim",
-  "whole",
-  "cream",
-  "goat",
-  "soy",
-  "oat",
-  "almond",
-  "coconut",
-] as const satisfies readonly DairyKind[];
 
 const perLitre = z.number().check(z.gte(0), z.lte(2000));
 

@@ -5,8 +5,9 @@ import {
   type WrittenRefusal,
   writtenAmounts,
 } from "./batch-amounts.ts";
+import { outcomeOf } from "./batch-outcome.ts";
 import { type SizeRefusal, scaleFor } from "./batch-size.ts";
-import { outcomeOf, pouredShare, type Trial } from "./batch-trial.ts";
+import { pouredShare, type Trial } from "./batch-trial.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Plan } from "./plan.ts";
 import type { BatchSize, Spec } from "./spec.ts";

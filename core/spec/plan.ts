@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { DAIRY_KINDS, ingredientSchema } from "./ingredient.ts";
+import { DAIRY_KINDS } from "../acid/dairy-kind-table.ts";
+import { ingredientSchema } from "./ingredient.ts";
 import { batchSizeSchema, specSchema } from "./spec.ts";
 
 const amount = z.number().check(z.gte(0));

@@ -1,10 +1,11 @@
 import { acidPerLitre, strengthOf, sugarPerLitre, sugarToAcid } from "../liquid/liquid.ts";
 import { mix } from "../liquid/mixing.ts";
-import { accepted, type Result } from "../quantity/result.ts";
+import { accepted, type Result, refused } from "../quantity/result.ts";
 import { roundToStep } from "../quantity/rounding.ts";
 import type { StrainRefusal } from "./absorption.ts";
 import { pouredTogether } from "./batch-amounts.ts";
-import { outcomeOf, type Trial, washedTrial } from "./batch-trial.ts";
+import { outcomeOf } from "./batch-outcome.ts";
+import { type Trial, washedTrial } from "./batch-trial.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Plan, PlanLine } from "./plan.ts";
 import { type PlanPour, planPours, poured } from "./plan-pours.ts";
@@ -38,6 +39,9 @@ export interface RoundedPlan {
   readonly change: RoundingChange;
 }
 
+/** Why there is nothing to pour once it is rounded. */
+export type RoundingRefusal = StrainRefusal | "size-too-small";
+
 type Part = PlanLine["before"];
 
 function roundedPart(part: Part, weighed: boolean, tools: Tools): Part {
@@ -58,13 +62,14 @@ function trialOf(
   pours: readonly PlanPour[],
   milk: number,
   house: HouseRules,
-): Result<Trial, StrainRefusal> {
+): Result<Trial, RoundingRefusal> {
   const vessel = pouredTogether(pours.map((pour) => poured(pour, pour.line.before)));
   if (!vessel.ok) return vessel;
   const last = pouredTogether(pours.map((pour) => poured(pour, pour.line.after)));
   if (!last.ok) return last;
   const dairy = plan.ingredients.find(({ id }) => id === plan.spec.wash?.dairyId);
   const washed = washedTrial(plan.spec, house, vessel.value.liquid, dairy, milk);
+  if (!(washed.clearMl > 0)) return refused("size-too-small");
   const { liquid: heldBack, ml: heldBackMl } = last.value;
   return accepted({ ...washed, heldBack, heldBackMl, final: mix([washed.clear, heldBack]) });
 }
@@ -89,7 +94,7 @@ function changeFrom(exact: Plan, plan: Plan): RoundingChange {
  * @param tools - steps of jigger and scale, and which of them liquids are measured with
  * @param house - what curd and filters keep, as for the exact plan
  * @returns the rounded plan, fit to be made, and the change it makes in the bottle; or a refusal where
- * rounding leaves nothing to strain off
+ * rounding leaves nothing to strain off, or nothing that curd and filters do not keep
  * @throws RangeError when a step is not above 0, or the plan lacks an ingredient of its own
  * @source nearest step, never to nothing; the rest as `planBatch`
  */
@@ -97,7 +102,7 @@ export function roundedPlan(
   plan: Plan,
   tools: Tools,
   house: HouseRules,
-): Result<RoundedPlan, StrainRefusal> {
+): Result<RoundedPlan, RoundingRefusal> {
   const pours = planPours(plan).map((pour) => {
     const { weighed, before, after } = pour.line;
     const round = (part: Part) => roundedPart(part, weighed, tools);

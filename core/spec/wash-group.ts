@@ -1,4 +1,4 @@
-import type { DairyKind } from "../acid/dairy-table.ts";
+import type { DairyKind } from "../acid/dairy-kind-table.ts";
 import type { HouseRules, Retention, WashLearnt } from "./house-rules.ts";
 import type { FilterShape, Spec } from "./spec.ts";
 

@@ -1,4 +1,5 @@
-import { DAIRIES, type DairyKind } from "../acid/dairy-table.ts";
+import type { DairyKind } from "../acid/dairy-kind-table.ts";
+import { DAIRIES } from "../acid/dairy-table.ts";
 import { type Liquid, NOTHING, volumeOf } from "../liquid/liquid.ts";
 import { mix, portion } from "../liquid/mixing.ts";
 

@@ -1,4 +1,5 @@
 import { DAY, MINUTE } from "../../quantity/time-units-table.ts";
+
 /** A date and time of day by the calendar. */
 export interface CalendarTime {
   readonly year: number;

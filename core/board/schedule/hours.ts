@@ -28,7 +28,8 @@ function momentOf(date: string, time: string, zone: string, localOf: LocalOf): n
 
 /** When somebody is in, day by day. */
 function openSpans(hours: Hours, zone: string, over: Span, localOf: LocalOf): readonly Span[] {
-  const days = Math.ceil((over.to - over.from) / DAY) + 2;
+  // From the day before to the day after the last: what lies past a closing needs the next opening.
+  const days = Math.ceil((over.to - over.from) / DAY) + 3;
   return Array.from({ length: days }, (_, at) => {
     const overnight = hours.to <= hours.from ? 1 : 0;
     const date = (plus: number) => dateOf(over.from, at - 1 + plus, zone, localOf);

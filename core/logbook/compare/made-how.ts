@@ -1,13 +1,15 @@
-import { acidPerLitre, strengthOf, sugarPerLitre, volumeOf } from "../../liquid/liquid.ts";
+import { volumeOf } from "../../liquid/liquid.ts";
 import { DAY } from "../../quantity/time-units-table.ts";
 import { measuredYield, type Run, stepOfVisit } from "../../run/run.ts";
 import { milkPoured } from "../../run/wash-progress.ts";
+import { NEW_HOUSE } from "../../spec/house-rules.ts";
 import { serumOf } from "../../spec/wash.ts";
+import { type Balance, balanceIn } from "../balance.ts";
 
 /** What else a batch was made with, beside what its record says already: for learning. */
 export interface MadeHow {
   /** The punch as mixed, by the plan: v/v, g per litre. */
-  readonly punch: { readonly strength: number; readonly sugar: number; readonly acid: number };
+  readonly punch: Omit<Balance, "ratio">;
   /** Litres that stayed in the curd per litre of milk; nothing where no yield was measured. */
   readonly curdKept?: number;
   /** The last temperature that was logged at each kind of work, degrees C. */
@@ -16,14 +18,12 @@ export interface MadeHow {
   readonly milkDaysLeft?: number;
 }
 
-/** What a filter is taken to keep where an old plan does not say, ml: common practice, no source. */
-const FILTER_KEEPS = 20;
-
 /**
  * What the curd kept, from the yield: what is missing of the serum, less what the filters hold.
  *
  * @returns litres per litre of milk; below 0 where more came through than the balance allows
- * @source volume balance as in `throughFilter`, solved for k
+ * @source volume balance as in `throughFilter`, solved for k; where an old plan does not say what its
+ *   filters keep, what a new house's do
  */
 function curdKeptOf(run: Run): number | undefined {
   const { milk: planned, mixed, yield: expected, spec } = run.plan;
@@ -31,7 +31,7 @@ function curdKeptOf(run: Run): number | undefined {
   const milk = milkPoured(run);
   if (planned === undefined || ml === undefined || !(milk > 0)) return undefined;
   const serum = volumeOf(serumOf({ punch: mixed, dairy: planned.dairy, milk }));
-  const filters = (spec.wash?.filters ?? 0) * (expected?.filterKeeps ?? FILTER_KEEPS);
+  const filters = (spec.wash?.filters ?? 0) * (expected?.filterKeeps ?? NEW_HOUSE.perFilter);
   return (serum - filters - ml) / milk;
 }
 
@@ -53,15 +53,11 @@ function milkDaysOf(run: Run): number | undefined {
 
 /** What else a batch was made with. */
 export function madeHow(run: Run): MadeHow {
-  const { mixed } = run.plan;
+  const { strength, sugar, acid } = balanceIn(run.plan.mixed);
   const curdKept = curdKeptOf(run);
   const milkDaysLeft = milkDaysOf(run);
   return {
-    punch: {
-      strength: strengthOf(mixed),
-      sugar: sugarPerLitre(mixed),
-      acid: acidPerLitre(mixed),
-    },
+    punch: { strength, sugar, acid },
     ...(curdKept === undefined ? {} : { curdKept }),
     degrees: degreesOf(run),
     ...(milkDaysLeft === undefined ? {} : { milkDaysLeft }),

@@ -1,7 +1,7 @@
-import { acidPerLitre, strengthOf, sugarPerLitre } from "../../liquid/liquid.ts";
 import { usualDrip } from "../../method/drip/usual-drip.ts";
 import type { Plan } from "../../spec/plan.ts";
 import { punchMeasuredOut } from "../../spec/plan-use.ts";
+import { balanceIn } from "../balance.ts";
 import type { Side } from "./inputs.ts";
 
 interface Washed {
@@ -29,11 +29,8 @@ function washOf(
 export function plannedSide(plan: Plan): Side {
   const { mixed, milk, yield: expected, spec } = plan;
   const punchMl = punchMeasuredOut(plan);
-  const punch = {
-    "punch-strength": strengthOf(mixed),
-    "punch-sugar": sugarPerLitre(mixed),
-    "punch-acid": acidPerLitre(mixed),
-  };
+  const { strength, sugar, acid } = balanceIn(mixed);
+  const punch = { "punch-strength": strength, "punch-sugar": sugar, "punch-acid": acid };
   const { wash } = spec;
   if (wash === undefined || milk === undefined || expected === undefined) {
     return { inputs: punch, choices: {}, results: {} };

@@ -17,6 +17,7 @@ export interface StageStrength {
  * How strong a batch was to be at each stage, beside how strong it came out.
  *
  * @source mass balance: `clearSoFar` and `actualFinal`, the glass as `servePour`
+ * @returns no actual strength in the glass where nothing is left to pour, as after a yield of 0
  * @limits nobody measures strength here: "actual" follows from measured milk, yield and top-up
  */
 export function stageStrengthsOf(run: Run): readonly StageStrength[] {
@@ -25,14 +26,14 @@ export function stageStrengthsOf(run: Run): readonly StageStrength[] {
   const poured = topUpOf(run) !== undefined || plan.heldBackMl === 0;
   const isMeasured = measuredYield(run) !== undefined;
   const { serve } = plan.spec;
-  const glass = servePour(portion(final, serve.pour), serve).liquid;
   const came = (strength: number, known: boolean) => (known ? { actual: strength } : {});
   const mixed = { stage: "mixed", planned: strengthOf(plan.mixed) } as const;
   const ends = isMeasured && poured;
+  const inTheGlass = (): number => strengthOf(servePour(portion(final, serve.pour), serve).liquid);
   const inGlass = {
     stage: "glass",
     planned: strengthOf(plan.served),
-    ...came(strengthOf(glass), ends),
+    ...(ends && final.water > 0 ? { actual: inTheGlass() } : {}),
   } as const;
   if (plan.washed === undefined) return [mixed, inGlass];
   return [

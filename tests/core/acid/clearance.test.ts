@@ -31,3 +31,8 @@ test("no amount of acid clears a hot and strong mix", () => {
   expect(clearanceOf(here, onsetOf(here) ?? 0)).toBeLessThan(0);
   expect(clearanceOf({ ...here, temperature: 20 }, onsetOf(here) ?? 0)).toBeGreaterThan(0);
 });
+
+test("at 30 degrees exactly strong alcohol does not yet dissolve the curd", () => {
+  const here = meeting(40, 0.6, 30);
+  expect(clearanceOf(here, onsetOf(here) ?? 0)).toBeGreaterThan(0);
+});

@@ -147,3 +147,32 @@ test("twice the batch wants twice the fix", () => {
   expect(Number(two.lessDairyMl) / Number(one.lessDairyMl)).toBeCloseTo(2, 3);
   expect(Number(two.moreAcidG) / Number(one.moreAcidG)).toBeCloseTo(2, 3);
 });
+
+/** The largest of some fixes that reach, as a share of what each may be at most. */
+const largest = (fixes: readonly (Fix | undefined)[], most: number): number =>
+  Math.max(...fixes.map((fix) => (typeof fix === "number" ? fix / most : 0)));
+
+// At most the batch again, 50 g of citric acid a litre, and milk down to a twentieth of the punch.
+test("a fix goes to the limits that are stated, and never past them", () => {
+  const steps = Array.from({ length: 200 }, (_, at) => at / 200);
+  const weakJuices = steps.map((at) => ({
+    acids: { citric: 0.001 + 0.001 * at },
+    cation: 0,
+    strength: 0,
+  }));
+  const juices = weakJuices.map((weak) => curdleFixes(meeting(0, 0.2), weak).moreJuiceMl);
+  const lessMilk = steps.map((at) => curdleFixes(meeting(0.8 * at, 0.2)).lessDairyMl);
+  const acids = steps.map((at) => {
+    const alkaline = { ...meeting(0, 0).punch, cation: 0.6 * at };
+    return curdleFixes({ ...meeting(0, 0), punch: alkaline }).moreAcidG;
+  });
+  for (const [fixes, most] of [
+    [juices, 1000],
+    [lessMilk, 200 - 0.05 * 800],
+    [acids, 0.05 * 1000],
+  ] as const) {
+    expect(largest(fixes, most)).toBeLessThanOrEqual(1);
+    expect(largest(fixes, most)).toBeGreaterThan(0.95);
+    expect(fixes).toContain("cannot-reach");
+  }
+});

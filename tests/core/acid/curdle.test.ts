@@ -77,6 +77,8 @@ test("notes say what a person should know", () => {
   expect(asked(80, 0.2).notes).toEqual(["alcohol-effect-assumed"]);
   expect(asked(80, 0.3).notes).toEqual(["alcohol-effect-assumed", "beyond-alcohol-data"]);
   expect(asked(80, 0, { temperature: 4 }).notes).toEqual(["cold-and-slow"]);
+  expect(asked(80, 0, { temperature: 9.9 }).notes).toEqual(["cold-and-slow"]);
+  expect(asked(80, 0, { temperature: 10 }).notes).toEqual([]);
   expect(asked(80, 0, { heated: true }).notes).toEqual(["heated-milk"]);
   expect(asked(80, 0, { dairyVolume: 0 }).notes).toEqual(["no-dairy"]);
   expect(asked(80, 0, { dairy: "goat" }).notes).toEqual(["no-data"]);

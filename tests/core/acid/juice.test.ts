@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { molarOf, pHOf } from "../../../core/acid/charge-balance.ts";
+import { pHOf } from "../../../core/acid/charge-balance.ts";
 import { cationToReach, titratableAcidity } from "../../../core/acid/juice.ts";
+import { molarOf } from "../../../core/acid/molar.ts";
 import published from "../../published/juice.json";
 
 const { phRange, computed } = published;
@@ -31,6 +32,13 @@ test("malic and lactic acid count by their protons", () => {
   // 67.04 g of malic and 90.08 g of lactic acid match 64.04 g of citric acid.
   expect(titratableAcidity({ malic: 6.704 }, 0)).toBeCloseTo(6.404, 1);
   expect(titratableAcidity({ lactic: 9.008 }, 0)).toBeCloseTo(6.404, 1);
+});
+
+// By hand: phosphoric acid 0.01 mol/L at pH 8.2, I 0.028: Davies puts pK2 at 7.198 - 3 x 0.0687 =
+// 6.992, so that 1 + 16.1 / 17.1 = 1.9416 protons have gone; 64.04 g of citric acid a mol of lye.
+test("a titration ends at pH 8.2, where phosphoric acid is nearly through its second proton", () => {
+  expect(titratableAcidity({ phosphoric: 0.97994 }, 0)).toBeCloseTo(0.01 * 1.9416 * 64.04, 2);
+  expect(Math.abs(titratableAcidity({ phosphoric: 0.97994 }, 0) - 1.2434)).toBeLessThan(0.003);
 });
 
 const acidsDrawn = fc.record({

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
-import { chargeAt, chargesOf, molarOf, pHOf } from "../../../core/acid/charge-balance.ts";
-import { DAIRIES, type DairyKind } from "../../../core/acid/dairy-table.ts";
+import { chargeAt, chargesOf, pHOf } from "../../../core/acid/charge-balance.ts";
+import type { DairyKind } from "../../../core/acid/dairy-kind-table.ts";
+import { DAIRIES } from "../../../core/acid/dairy-table.ts";
 import { acidDemand, dairyOf, milkBufferOf } from "../../../core/acid/milk.ts";
+import { molarOf } from "../../../core/acid/molar.ts";
 import { rootBetween } from "../../../core/quantity/solve.ts";
 import published from "../../published/milk.json";
 

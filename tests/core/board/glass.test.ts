@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type BandLook, glassOf } from "../../../core/board/glass.ts";
-import { openVisit, type Run } from "../../../core/run/run.ts";
+import { openVisit } from "../../../core/run/run.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
 import { unwashed } from "../../support/punch-spec.ts";
-import { planOf, TestBench, WASHED_SPEC } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench, WASHED_SPEC } from "../../support/run-events.ts";
 import { finishOpenStep, USUAL, type WashAnswers } from "../../support/wash-walk.ts";
 
 const plan = planOf();
@@ -19,11 +19,6 @@ function at(step: string | undefined, by: Partial<WashAnswers> = {}, of: Plan = 
     if (order !== undefined) expect(bench.order(order)).toBeUndefined();
   }
   return bench;
-}
-
-function runOf(bench: TestBench): Run {
-  if (bench.run === undefined) throw new RangeError("the bench must have a run");
-  return bench.run;
 }
 
 const bands = (bench: TestBench) => glassOf(runOf(bench)).bands;

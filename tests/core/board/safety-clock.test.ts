@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { safetyClockOf } from "../../../core/board/safety-clock.ts";
-import type { Run } from "../../../core/run/run.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep } from "../../support/wash-walk.ts";
 
 const MINUTE = 60_000;
@@ -16,12 +15,6 @@ function atMilk(): TestBench {
   bench.now += 90 * MINUTE;
   bench.order({ type: "finish-step", visit: "build#1" });
   return bench;
-}
-
-function runOf(bench: TestBench): Run {
-  const { run } = bench;
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
 }
 
 function step(bench: TestBench, after: number): void {
@@ -77,6 +70,28 @@ test("what somebody says of where it stands counts before the step's usual place
   expect(clock).toMatchObject({ warmFor: 90 * MINUTE, stands: "counter" });
 });
 
+test.each([HOUR, -HOUR, 30 * HOUR, -30 * HOUR])(
+  "a clock that was set by %i ms hides no warm time and adds none",
+  (byMs) => {
+    const bench = atMilk();
+    bench.now += MINUTE;
+    bench.order({ type: "move-vessel", to: "fridge" });
+    bench.now += MINUTE;
+    bench.order({ type: "move-vessel", to: "counter" });
+    step(bench, MINUTE); // milk in
+    bench.now += byMs;
+    bench.order({ type: "shift-clock", byMs, keepElapsed: true });
+    bench.now += 2 * HOUR;
+    const clock = safetyClockOf(runOf(bench), bench.now);
+    expect(clock?.warmFor).toBe(2 * MINUTE + 2 * HOUR);
+    // Nobody set it: time really went by, warm.
+    const gone = atMilk();
+    gone.now += Math.abs(byMs);
+    gone.order({ type: "shift-clock", byMs: Math.abs(byMs), keepElapsed: false });
+    expect(safetyClockOf(runOf(gone), gone.now)?.warmFor).toBe(Math.abs(byMs));
+  },
+);
+
 test("bottling stops the clock", () => {
   const bench = atMilk();
   for (let turn = 0; turn < 11; turn += 1) step(bench, MINUTE);
@@ -84,6 +99,19 @@ test("bottling stops the clock", () => {
   expect(bottled.bottlings).toHaveLength(1);
   const soon = safetyClockOf(bottled, bench.now)?.warmFor;
   expect(safetyClockOf(bottled, bench.now + 9 * HOUR)?.warmFor).toBe(soon);
+});
+
+test("what is bottled and not yet labelled is no longer counted, nor promised a moment", () => {
+  const bench = atMilk();
+  while (runOf(bench).bottlings.length === 0) step(bench, MINUTE);
+  const bottled = runOf(bench);
+  expect(bottled.visits.at(-1)?.step).toBe("label");
+  bench.order({ type: "move-vessel", to: "counter" });
+  const soon = safetyClockOf(bottled, bench.now)?.warmFor ?? Number.NaN;
+  const later = safetyClockOf(runOf(bench), bench.now + 2 * HOUR);
+  expect(later?.warmFor).toBe(soon);
+  expect(later?.stands).toBe("counter");
+  expect(later).not.toHaveProperty("fullAt");
 });
 
 test("property: it never runs back, and cold time never counts", () => {

@@ -3,6 +3,7 @@ import { labelOf } from "../../../core/label/label.ts";
 import { labelStrength } from "../../../core/label/label-strength.ts";
 import { useByOf } from "../../../core/label/use-by.ts";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
+import { waterToReach } from "../../../core/liquid/reach-strength.ts";
 import { actualFinal } from "../../../core/run/actual.ts";
 import { demoSpec, dripped, madeWhole, planned, started } from "../../support/play-run.ts";
 
@@ -35,6 +36,13 @@ test("before bottling it carries the plan's bottles and the house's days from th
   });
   const bySize = planned(demoSpec("Pear Beacon"), { by: "volume", volume: 4000 });
   expect(labelOf(started("run-2", "PB", MADE, bySize).run).bottles).toEqual([]);
+});
+
+test("bottles that were planned by a part are counted whole: each needs its label", () => {
+  const plan = planned(demoSpec("Pear Beacon"), { by: "bottles", bottles: 5.2, size: 750 });
+  expect(labelOf(started("run-9", "PB", MADE, plan).run).bottles).toEqual([
+    { count: 6, size: 750 },
+  ]);
 });
 
 test("the strength is that of what was really poured", () => {
@@ -84,6 +92,29 @@ test("a strong spirit in a weak drink is no caution for the bottle, a strong dri
   const { wash: _, ...unwashed } = beacon;
   const { run } = started("run-6", "R", MADE, planned({ ...unwashed, lines }));
   expect(labelOf(run).cautions).toContain("overproof");
+});
+
+/** The spirit alone, let down to a strength: what is in the bottle is exactly that strong. */
+function letDown(strength: number) {
+  const beacon = demoSpec("Pear Beacon");
+  const lines = beacon.lines.filter((line) => line.ingredientId === "pot-still-rum-57");
+  const { wash: _, ...unwashed } = beacon;
+  const plan = planned({ ...unwashed, lines });
+  const water = waterToReach(plan.final, strength);
+  if (!water.ok) throw new RangeError(`must be below the rum's, got ${strength}`);
+  return labelOf(started("run-8", "R", MADE, { ...plan, final: water.value.liquid }).run);
+}
+
+// A flash point at room temperature from about 50 % vol: ethanol-water tables (caution-table.ts).
+test.each([
+  [0.502, 0.5, true],
+  // Rounded, the label says 50 % vol: its caution goes with what it says.
+  [0.498, 0.5, true],
+  [0.497, 0.495, false],
+])("%s v/v is labelled %s, overproof: %s", (strength, says, overproof) => {
+  const label = letDown(strength);
+  expect(label.strength).toBe(says);
+  expect(label.cautions.includes("overproof")).toBe(overproof);
 });
 
 test("always sends to the local code, and no code says safe", () => {

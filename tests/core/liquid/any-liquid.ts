@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { liquidOf } from "../../../core/liquid/compose.ts";
 import type { Liquid } from "../../../core/liquid/liquid.ts";
 
 const mass = (max: number) => fc.double({ min: 0, max, noNaN: true });
@@ -16,6 +17,17 @@ export const anyLiquid: fc.Arbitrary<Liquid> = fc.record({
   cation: mass(0.1),
   solids: mass(60),
 });
+
+/** A litre of ethanol, water and sugar by its label: % vol and g per litre. */
+export const drink = (abvPercent: number, sugarPerLitre = 0): Liquid =>
+  liquidOf({
+    volume: 1000,
+    strength: abvPercent / 100,
+    sugarPerLitre,
+    acids: {},
+    cation: 0,
+    solidsPerLitre: 0,
+  });
 
 /** Nothing but ethanol, water and sugar. */
 export const plain = (ethanol: number, water: number, sugar = 0): Liquid => ({

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { liquidOf } from "../../../core/liquid/compose.ts";
 import { freezesAt, freezingPoint, iceFraction, stateAt } from "../../../core/liquid/freezing.ts";
 import { ETHANOL_FREEZING } from "../../../core/liquid/freezing-table.ts";
 import { massOf, NOTHING } from "../../../core/liquid/liquid.ts";
@@ -8,17 +7,7 @@ import { waterOf } from "../../../core/liquid/mixing.ts";
 import { rootBetween } from "../../../core/quantity/solve.ts";
 import published from "../../published/freezing.json";
 import solutes from "../../published/ternary-solutes.json";
-import { anyLiquid, plain } from "./any-liquid.ts";
-
-const drink = (abvPercent: number, sugarPerLitre = 0) =>
-  liquidOf({
-    volume: 1000,
-    strength: abvPercent / 100,
-    sugarPerLitre,
-    acids: {},
-    cation: 0,
-    solidsPerLitre: 0,
-  });
+import { anyLiquid, drink, plain } from "./any-liquid.ts";
 
 test("sugar: CRC Handbook, to 42 %", () => {
   const { rows, tolerance } = published.sucrose;
@@ -65,11 +54,15 @@ test("ethanol: Melinder's curve and a handbook's whole degrees", () => {
 });
 
 test("acids and milk sugar: CRC Handbook, to 10 %", () => {
-  for (const name of ["citric", "lactic", "acetic"] as const) {
+  for (const [name, within] of [
+    ["citric", 0.03],
+    ["lactic", 0.06],
+    ["acetic", 0.06],
+  ] as const) {
     for (const [percent, , kelvin] of solutes[name].rows) {
       if (!percent || !kelvin || percent > 10) continue;
       const got = freezingPoint({ ...plain(0, 100 - percent), acids: { [name]: percent } });
-      expect(Math.abs(got + kelvin), `${percent} % ${name}`).toBeLessThanOrEqual(0.06);
+      expect(Math.abs(got + kelvin), `${percent} % ${name}`).toBeLessThanOrEqual(within);
     }
   }
   for (const [percent, , kelvin] of solutes.lactose.rows) {
@@ -103,8 +96,8 @@ test("more of anything freezes later; the colder, the more ice, never more than 
       expect(freezingPoint(stronger)).toBeLessThan(freezingPoint(liquid));
       expect(freezingPoint(sweeter)).toBeLessThan(freezingPoint(liquid));
       const ice = iceFraction(liquid, t);
-      // Where nearly all is ice the last digit of a double may fall.
-      expect(iceFraction(liquid, t - 1)).toBeGreaterThanOrEqual(ice - 1e-12);
+      // Each is solved to a millionth of the water.
+      expect(iceFraction(liquid, t - 1)).toBeGreaterThanOrEqual(ice - 2e-6);
       expect(ice).toBeLessThanOrEqual(liquid.water / massOf(liquid));
       expect(ice > 0).toBe(freezesAt(liquid, t));
     }),
@@ -141,6 +134,19 @@ test("textures (limits from memory of practice) and the freezer", () => {
   expect(freezesAt(drink(33))).toBe(true);
   expect(freezesAt(drink(34))).toBe(false);
   expect(freezesAt(drink(33), -17)).toBe(false);
+});
+
+// From memory of practice: below 15 % ice a thin drink, above 60 % spoonable.
+test.each([
+  [0.01, "icy"],
+  [0.149, "icy"],
+  [0.151, "slush"],
+  [0.599, "slush"],
+  [0.601, "solid"],
+] as const)("with %s of ice it is %s", (share, texture) => {
+  const slush = drink(10, 100);
+  const at = rootBetween((t) => iceFraction(slush, t) - share, -40, -3, 1e-9);
+  expect(stateAt(slush, at)).toBe(texture);
 });
 
 test("refuses a liquid without water", () => {

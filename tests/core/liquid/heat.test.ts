@@ -1,23 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { liquidOf } from "../../../core/liquid/compose.ts";
 import { freezingPoint } from "../../../core/liquid/freezing.ts";
-import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from "../../../core/liquid/freezing-table.ts";
 import { heatCapacityOf, heatLeft, mixingHeatOf } from "../../../core/liquid/heat.ts";
 import { massOf, NOTHING } from "../../../core/liquid/liquid.ts";
 import { waterOf } from "../../../core/liquid/mixing.ts";
+import { ETHANOL_MOLAR_MASS, WATER_MOLAR_MASS } from "../../../core/quantity/molar-mass-table.ts";
 import published from "../../published/ice.json";
-import { anyLiquid, plain } from "./any-liquid.ts";
-
-const drink = (abvPercent: number, sugarPerLitre: number) =>
-  liquidOf({
-    volume: 1000,
-    strength: abvPercent / 100,
-    sugarPerLitre,
-    acids: {},
-    cation: 0,
-    solidsPerLitre: 0,
-  });
+import { anyLiquid, drink, plain } from "./any-liquid.ts";
 
 test("heat capacity at 5 degrees against an independent program", () => {
   for (const [abv = 0, capacity = 0] of published.heatCapacity.rows) {

@@ -101,7 +101,7 @@ test("a record that says something else has another version", () => {
         ".yielded.poured",
         ".yielded.share",
       ],
-      "shape": 3,
+      "shape": 4,
     }
   `);
 });

@@ -171,6 +171,17 @@ test.each([
   ["2 eggs", true],
   ["Add cream of tartar", false],
   ["Buttercup", false],
+  ["Añadir la leche", true],
+  ["Nata bien fría", true],
+  ["Dos claras de huevo", true],
+  ["Cremor tártaro", false],
+  ["Crema de cacao", false],
+  ["Crema de leche", true],
+  ["Verser le lait", true],
+  ["Crème fraîche", true],
+  ["Un œuf entier", true],
+  ["Crème de mûre", false],
+  ["Laitue", false],
 ])("a step called %j speaks of what spoils: %s", (title, spoils) => {
   const named = changeStep(infusion, "strain-mesh", { title });
   const told = [{ warning: "milk-not-perishable", step: "strain-mesh" }];

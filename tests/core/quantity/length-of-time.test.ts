@@ -16,6 +16,8 @@ test.each([
   ["2 days", 48 * HOUR],
   ["0,5 h", 30 * MINUTE],
   ["90 s", 90_000],
+  ["1 s", 1000],
+  ["90 d", 90 * 24 * HOUR],
 ] as const)("%s", (text, ms) => {
   expect(readLengthOfTime(text)).toBe(ms);
 });
@@ -27,6 +29,8 @@ test.each([
   "-3 h",
   "0 min",
   "91 d",
+  "90 d 1 s",
+  "0.9 s",
   "3 weeks",
   "1 h soon",
   "__proto__",

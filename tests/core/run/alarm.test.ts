@@ -3,20 +3,14 @@ import { expect, test } from "vitest";
 import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { alarmsOf } from "../../../core/run/alarm.ts";
 import { foldRun } from "../../../core/run/fold.ts";
-import { openVisit, type Run } from "../../../core/run/run.ts";
+import { openVisit } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep } from "../../support/wash-walk.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 const plan = planOf();
-
-function runOf(bench: TestBench): Run {
-  const { run } = bench;
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
-}
 
 /** A bench whose work has come to a step. */
 function at(step: string, runId = "run-1"): TestBench {

@@ -5,19 +5,13 @@ import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import type { Command, RunRefusal } from "../../../core/run/command.ts";
 import { decide } from "../../../core/run/decide.ts";
 import { eventSchema, VESSELS } from "../../../core/run/event.ts";
-import { endingOf, openVisit, type Run } from "../../../core/run/run.ts";
+import { endingOf, openVisit } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
 
 const HOUR = 3_600_000;
 const plan = planOf();
-
-function runOf(bench: TestBench): Run {
-  const { run } = bench;
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
-}
 
 /** A bench whose work has come to a step, or to the end. */
 function at(step?: string): TestBench {

@@ -9,8 +9,8 @@ import {
   nextLookAt,
   shapeOf,
 } from "../../../core/run/drip-outlook.ts";
-import { openVisit, type Run } from "../../../core/run/run.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { openVisit } from "../../../core/run/run.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep } from "../../support/wash-walk.ts";
 
 const MINUTE = 60_000;
@@ -27,12 +27,6 @@ function atDrip(): TestBench {
   return bench;
 }
 
-function runOf(bench: TestBench): Run {
-  const { run } = bench;
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
-}
-
 function read(bench: TestBench, minutes: number, ml: number): void {
   bench.now += minutes * MINUTE;
   const visit = openVisit(runOf(bench))?.key ?? "";
@@ -45,6 +39,16 @@ test("nothing drips at any other step", () => {
   expect(drippingVisit(runOf(bench))).toBeUndefined();
   expect(dripOutlook(runOf(bench))).toBeUndefined();
   expect(nextDripLook(runOf(bench), 100, bench.now)).toBeUndefined();
+});
+
+test.each([90, -90])("a clock set by %i minutes leaves the forecast as it was", (minutes) => {
+  const bench = atDrip();
+  read(bench, 30, 900);
+  read(bench, 60, 1900);
+  const before = dripOutlook(runOf(bench));
+  bench.now += minutes * MINUTE;
+  bench.order({ type: "shift-clock", byMs: minutes * MINUTE, keepElapsed: true });
+  expect(dripOutlook(runOf(bench))).toEqual(before);
 });
 
 test("no reading and one reading make no forecast; two do, and it lies ahead", () => {
@@ -79,6 +83,18 @@ test("taking a reading back takes its deadline back with it", () => {
   read(bench, 60, 1900);
   bench.order({ type: "undo", act: bench.lastAct });
   expect(openVisit(runOf(bench))?.dueAt).toBe(before);
+});
+
+test("nobody is called to a drip after it should be through", () => {
+  const bench = atDrip();
+  read(bench, 30, 900);
+  read(bench, 60, 1900);
+  const visit = openVisit(runOf(bench));
+  const outlook = dripOutlook(runOf(bench));
+  if (visit === undefined || outlook?.type !== "forecast") throw new Error("two were read");
+  const { p50 } = outlook.throughAt;
+  const late = { ...outlook, nextReading: { ...outlook.nextReading, atMs: 3 * p50 } };
+  expect(nextLookAt(visit, late, bench.now)).toBe(Math.round(visit.startedAt + p50));
 });
 
 test("a slower drip is through later", () => {

@@ -170,6 +170,52 @@ test("a clock put forward moves open waits along when the elapsed time is kept",
   expect(due()).toBe((before ?? 0) + 600_000);
 });
 
+test("of two answers to an alarm the later moment counts, and of two pauses the first", () => {
+  const bench = new TestBench();
+  bench.start(plan);
+  const visit = "build#1";
+  bench.now += 60_000;
+  const pausedAt = bench.now;
+  bench.order({ type: "hear-alarm", visit, dueAt: bench.now });
+  bench.order({ type: "pause" });
+  bench.now += 60_000;
+  bench.order({ type: "pause" });
+  const heardAt = (bench.run?.visits[0]?.heardAt ?? 0) + 0;
+  expect(bench.run?.pausedAt).toBe(pausedAt);
+  // Another phone's clock is behind: its answer comes later in the log and says an earlier moment.
+  const late = bench.events.find(({ type }) => type === "alarm.heard");
+  if (late === undefined) throw new RangeError("it was heard");
+  const hlc = { ms: late.hlc.ms + 9e6, n: 0 };
+  const behind = { ...late, id: "other", act: "other", device: "phone-b", at: late.at - 5000, hlc };
+  expect(foldRun([...bench.events, behind])?.visits[0]?.heardAt).toBe(heardAt);
+});
+
+test("a clock that was set takes all that came before along, but not what was promised or told", () => {
+  const bench = new TestBench();
+  bench.start(plan, bench.now + 9e7);
+  bench.order({ type: "finish-step", visit: "build#1" });
+  bench.order({ type: "move-vessel", to: "fridge" });
+  bench.order({ type: "add-note", text: "one" });
+  const visit = "milk#1";
+  const dueAt = bench.now + 1000;
+  bench.order({ type: "hand-alarm", visit, dueAt, to: "phone-clock" });
+  const { run: before } = bench;
+  const byMs = -3_600_000;
+  bench.now += byMs;
+  bench.order({ type: "shift-clock", byMs, keepElapsed: true });
+  const { run } = bench;
+  const moved = (at: number | undefined) => (at ?? 0) + byMs;
+  expect(run?.startedAt).toBe(moved(before?.startedAt));
+  expect(run?.visits.map(({ startedAt }) => startedAt)).toEqual(
+    before?.visits.map(({ startedAt }) => moved(startedAt)),
+  );
+  expect(run?.visits[0]?.finishedAt).toBe(moved(before?.visits[0]?.finishedAt));
+  expect(run?.stands[0]?.at).toBe(moved(before?.stands[0]?.at));
+  expect(run?.notes[0]?.at).toBe(moved(before?.notes[0]?.at));
+  expect(run?.readyBy).toBe(before?.readyBy);
+  expect(run?.visits[1]?.handed).toEqual([{ to: "phone-clock", dueAt }]);
+});
+
 test("property: folding at once is folding event by event, without what was taken back", () => {
   fc.assert(
     fc.property(anyTurns(20), (turns) => {

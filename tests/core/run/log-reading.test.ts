@@ -1,19 +1,14 @@
 import { expect, test } from "vitest";
 import { collectedIn, dripOutlook } from "../../../core/run/drip-outlook.ts";
 import { readingDrafts } from "../../../core/run/log-reading.ts";
-import { openVisit, type Run } from "../../../core/run/run.ts";
+import { openVisit } from "../../../core/run/run.ts";
 import { collectedSoFar } from "../../../core/run/wash-progress.ts";
 import { clearDensity } from "../../../core/run/weigh.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 import { finishOpenStep } from "../../support/wash-walk.ts";
 
 const MINUTE = 60_000;
 const visit = "slow-drip#1";
-
-function runOf({ run }: TestBench): Run {
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
-}
 
 function at(step: string): TestBench {
   const bench = new TestBench();
@@ -84,6 +79,18 @@ test("a reading elsewhere moves nothing; one that cannot be is refused", () => {
   expect(readingDrafts(runOf(bench), cold, bench.now)).toMatchObject({
     refusal: "reading-not-a-number",
   });
+  // What the step's own answer may not be (40 below to 200, 95 Brix), a reading beside it may not be.
+  for (const [what, unit, value] of [
+    ["temperature", "degC", 200.5],
+    ["temperature", "degC", -40.5],
+    ["brix", "brix", 95.5],
+    ["brix", "brix", -1],
+  ] as const) {
+    const wrong = { type: "log-reading", visit: "pour#1", what, unit, value } as const;
+    expect(readingDrafts(runOf(bench), wrong, bench.now)).toMatchObject({
+      refusal: "reading-not-a-number",
+    });
+  }
   const much = { type: "log-weight", visit, gross: 50_000 } as const;
   expect(readingDrafts(runOf(at("slow-drip")), much, 0)).toMatchObject({
     refusal: "reading-above-poured",

@@ -1,19 +1,13 @@
 import { expect, test } from "vitest";
 import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import type { Command } from "../../../core/run/command.ts";
-import { openVisit, type Run } from "../../../core/run/run.ts";
+import { openVisit } from "../../../core/run/run.ts";
 import { secondWatchOf } from "../../../core/run/second-watch.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/run-events.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 const plan = planOf();
-
-function runOf(bench: TestBench): Run {
-  const { run } = bench;
-  if (run === undefined) throw new RangeError("the bench must have a run");
-  return run;
-}
 
 /** A bench that waits so long, and asks again so often. */
 function waiting(waitFor: number, rest: Partial<Step> = {}): TestBench {

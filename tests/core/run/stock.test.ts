@@ -45,6 +45,11 @@ test("a pour after midnight is still last night's; after six it is the next day'
   expect(barDaysBetween(at("2025-11-26T01:00:00Z"), at("2025-11-25T20:00:00Z"))).toBe(0);
   expect(barDaysBetween(at("2025-11-26T05:59:00Z"), at("2025-11-25T20:00:00Z"))).toBe(0);
   expect(barDaysBetween(at("2025-11-26T06:00:00Z"), at("2025-11-25T20:00:00Z"))).toBe(1);
+  // The clocks went back at two on 26 October 2025 and forward at one on 30 March 2025 (tz database).
+  expect(barDaysBetween(at("2025-10-26T05:30:00Z"), at("2025-10-25T20:00:00Z"))).toBe(0);
+  expect(barDaysBetween(at("2025-10-26T06:00:00Z"), at("2025-10-25T20:00:00Z"))).toBe(1);
+  expect(barDaysBetween(at("2025-03-30T04:59:00Z"), at("2025-03-29T20:00:00Z"))).toBe(0);
+  expect(barDaysBetween(at("2025-03-30T05:00:00Z"), at("2025-03-29T20:00:00Z"))).toBe(1);
   // Made at 10:00 and bottled at about 18:00: an evening, past midnight, and the next evening.
   const evenings = bottled
     .then(pour(100), 60)

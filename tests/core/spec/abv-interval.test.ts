@@ -120,6 +120,44 @@ test("water measured into the glass is surer than water off the ice; a straight 
   expect(half(straight.glass)).toBeCloseTo(half(straight.final), 6);
 });
 
+// Wine of grapes 0.5 % vol either way: from memory of the wine rules (tolerance-table.ts).
+test("a bottle of wine alone is off by half a per cent", () => {
+  const spec = unwashed({ ...PUNCH, lines: [lineOf("red-wine-13", 50)] });
+  expect(half(abvIntervals(planFor(spec, { by: "volume", volume: 5000 })).mixed)).toBeCloseTo(
+    0.005,
+    6,
+  );
+});
+
+// By hand, volumes added: the glass is V s / (V + w) strong; its slopes are V / (V + w) per unit of
+// strength and s_glass / (V + w) per ml of water. Ice: 0.05 of the pour either way.
+test("water off the ice is off by a twentieth of the pour, by hand", () => {
+  const spec = unwashed({ ...PUNCH, lines: [lineOf("vodka-40", 50), lineOf("water", 50)] });
+  const plan = planFor(spec, { by: "volume", volume: 5000 });
+  const { glass, final } = abvIntervals(plan);
+  const all = 90 + plan.waterAdded;
+  const byHand = Math.hypot((90 / all) * half(final), (glass.strength / all) * 0.05 * 90);
+  expect(Math.abs(half(glass) / byHand - 1)).toBeLessThan(0.04);
+});
+
+// By hand, volumes added: the bottle is (V s + H h) / (V + H) strong, which moves by
+// (s - strength) / (V + H) per ml of V. A fixed top-up meets the yield as it comes: half its range.
+test("a yield that is only foreseen adds half its range, by hand", () => {
+  const plan = planFor({ ...PUNCH, topUp: { rule: "fixed" } }, { by: "volume", volume: 5000 });
+  const { yield: expected, washed } = plan;
+  if (expected === undefined || washed === undefined) throw new RangeError("it is washed");
+  const known = {
+    ...plan,
+    yield: { ...expected, low: expected.expected, high: expected.expected },
+  };
+  const added = Math.sqrt(
+    half(abvIntervals(plan).final) ** 2 - half(abvIntervals(known).final) ** 2,
+  );
+  const per = (strengthOf(plan.final) - strengthOf(washed)) / plan.finalMl;
+  const byHand = per * ((expected.high - expected.low) / 2);
+  expect(Math.abs(added / byHand - 1)).toBeLessThan(0.05);
+});
+
 test("sugar, leaves and neutral alcohol are no obstacle", () => {
   const pure = fromCupboard("neutral-96", { strength: 1 });
   const leaf = dryOf("leaf", { absorbs: 3 });

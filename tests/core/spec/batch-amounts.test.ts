@@ -78,6 +78,18 @@ test("leaves keep liquid back on their own side of the wash", () => {
   expect(volumeOf(after.liquid)).toBeCloseTo(7, 6);
 });
 
+test("a cream liqueur is no milk to wash with", () => {
+  const liqueur = fromCupboard("milk-whole", {
+    id: "cream-17",
+    name: "Cream 17 %",
+    strength: 0.17,
+  });
+  const wash = PUNCH.wash && { ...PUNCH.wash, dairyId: "cream-17" };
+  expect(writtenAmounts({ ...PUNCH, ...(wash && { wash }) }, cupboardWith(liqueur), "bar")).toEqual(
+    { ok: false, refusal: "wash-dairy-not-dairy", about: { name: "Cream 17 %" } },
+  );
+});
+
 test("the first thing that is wrong is said, and by which line", () => {
   const bad = { ...PUNCH, lines: [lineOf("white-sugar", 5, "ml"), lineOf("gone", 1)] };
   expect(writtenAmounts(bad, cupboardWith(), "bar")).toEqual({

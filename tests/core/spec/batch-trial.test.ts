@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { massOf, strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { writtenAmounts } from "../../../core/spec/batch-amounts.ts";
-import { outcomeOf, pouredShare, trialAt, washedTrial } from "../../../core/spec/batch-trial.ts";
+import { pouredShare, trialAt, washedTrial } from "../../../core/spec/batch-trial.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import {
@@ -44,8 +44,6 @@ test("nothing is washed without a wash", () => {
   expect(trial.clear).toEqual(trial.mixed);
   expect(trial.final).toEqual(trial.mixed);
   const { mixed } = trial;
-  const { milk, washed, yield: yielded } = outcomeOf(spec, trial, "", NEW_HOUSE);
-  expect([milk, washed, yielded]).toEqual([undefined, undefined, undefined]);
   const milkless = washedTrial(PUNCH, NEW_HOUSE, mixed, fromCupboard("lemon-juice"), 100);
   expect(milkless.wash).toBeUndefined();
 });
@@ -65,21 +63,31 @@ test("held-back dry goods reach the bottle without any held-back spirit", () => 
   expect(pouredShare(written, trial, 20)).toBe(1);
 });
 
-test("a plan's outcome says what the trial holds", () => {
-  const trial = must(trialAt(PUNCH, writtenOf(PUNCH), NEW_HOUSE, 40));
-  const outcome = outcomeOf(PUNCH, trial, "Milk", NEW_HOUSE);
-  expect(outcome.milk).toMatchObject({ name: "Milk", dairy: "whole", ml: trial.wash?.milk });
-  expect(outcome.yield?.expected).toBe(trial.clearMl);
-  expect(outcome.yield?.low).toBeLessThan(trial.clearMl);
-  expect(outcome.yield?.high).toBeGreaterThan(trial.clearMl);
-  expect(outcome.finalMl).toBe(volumeOf(trial.final));
-  expect(outcome.servedMl).toBeGreaterThan(PUNCH.serve.pour);
-});
-
 test("a target that the held-back spirit cannot reach is refused", () => {
   const spec: Spec = { ...PUNCH, topUp: { rule: "strength", target: 0.5 } };
   expect(trialAt(spec, writtenOf(spec), NEW_HOUSE, 10)).toMatchObject({
     ok: false,
     refusal: "target-above-spirit",
   });
+});
+
+// Filters: 20 ml each, common practice, no source.
+test("each filter more keeps its 20 ml", () => {
+  const through = (filters: number) => {
+    const { wash } = PUNCH;
+    const spec: Spec = { ...PUNCH, ...(wash && { wash: { ...wash, filters } }) };
+    return must(trialAt(spec, writtenOf(spec), NEW_HOUSE, 30)).clearMl;
+  };
+  expect(through(2) - through(5)).toBeCloseTo(3 * 20, 6);
+});
+
+test("a target strength pours what it takes of the held-back spirit, no more and no less", () => {
+  const spec: Spec = { ...PUNCH, topUp: { rule: "strength", target: 0.17 } };
+  const written = writtenOf(spec);
+  const trial = must(trialAt(spec, written, NEW_HOUSE, 30));
+  expect(strengthOf(trial.final)).toBeCloseTo(0.17, 9);
+  // All of it is brandy, so that what is measured out is what it comes to.
+  expect(volumeOf(trial.heldBack)).toBeCloseTo(trial.heldBackMl, 6);
+  expect(pouredShare(written, trial, 30)).toBeCloseTo(trial.heldBackMl / 300, 12);
+  expect(Math.abs(trial.heldBackMl - 300)).toBeGreaterThan(20);
 });

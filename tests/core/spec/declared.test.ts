@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { DAIRY_KINDS } from "../../../core/acid/dairy-kind-table.ts";
 import { ALLERGENS } from "../../../core/spec/allergen-table.ts";
 import { CAUTIONS } from "../../../core/spec/caution-table.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
@@ -9,7 +10,7 @@ import {
   cautionsOf,
   declaredCupboard,
 } from "../../../core/spec/declared.ts";
-import { DAIRY_KINDS, type Ingredient } from "../../../core/spec/ingredient.ts";
+import type { Ingredient } from "../../../core/spec/ingredient.ts";
 
 import type { Spec } from "../../../core/spec/spec.ts";
 import { cupboardWith, fromCupboard, lineOf, PUNCH } from "../../support/punch-spec.ts";

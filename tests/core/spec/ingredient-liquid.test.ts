@@ -114,6 +114,7 @@ test.each<[string, Ingredient]>([
   ["a strength above 1", fromCupboard("vodka-40", { strength: 1.2 })],
   ["a density far from what is in it", fromCupboard("vodka-40", { density: 1200 })],
   ["a strength that is no number", fromCupboard("vodka-40", { strength: Number.NaN })],
+  ["half a gram too much in a kilogram", dryOf("y", { acids: { citric: 600, malic: 400.5 } })],
   ["more in a kilogram than a kilogram", dryOf("x", { acids: { citric: 600, malic: 500 } })],
 ])("%s: impossible, and said by name", (_, ingredient) => {
   const amount = ingredient.kind === "dry" ? KILO : LITRE;

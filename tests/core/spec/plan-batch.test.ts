@@ -395,6 +395,17 @@ test.each(
   if (!result.ok) expect(Object.keys(result.about)).toEqual(expect.arrayContaining([...about]));
 });
 
+test("a line pours after the wash what the target takes, not what was written", () => {
+  const at = (target: number) =>
+    planFor({ ...PUNCH, topUp: { rule: "strength", target } }, LITRES_5);
+  for (const plan of [at(0.15), at(0.17)]) {
+    const after = plan.lines.reduce((sum, line) => sum + line.after.ml, 0);
+    close(after, plan.heldBackMl);
+    // Written: a quarter of 40 ml.
+    expect(Math.abs(after / plan.scale - 10)).toBeGreaterThan(0.5);
+  }
+});
+
 test("an endless size is our own mistake", () => {
   const size = { by: "volume", volume: Number.POSITIVE_INFINITY } as const;
   expect(() => planBatch(PUNCH, cupboard, size, NEW_HOUSE)).toThrow(RangeError);

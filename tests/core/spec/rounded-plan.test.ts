@@ -6,6 +6,7 @@ import { mix } from "../../../core/liquid/mixing.ts";
 import { MASS_STEPS, VOLUME_STEPS } from "../../../core/quantity/rounding.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import { planSchema } from "../../../core/spec/plan.ts";
+import { planBatch } from "../../../core/spec/plan-batch.ts";
 import { roundedPlan, type Tools } from "../../../core/spec/rounded-plan.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import {
@@ -125,4 +126,19 @@ test("rounding that lets the leaves keep everything is refused, a step of nothin
     refusal: "botanicals-keep-all",
   });
   expect(() => roundedPlan(plan, { ...JUG, volumeStep: 0 }, NEW_HOUSE)).toThrow(RangeError);
+});
+
+// Two filters keep 40 ml and the curd its part: a mouthful rounded to a jug's steps is drunk up.
+test("a batch that rounding leaves to curd and filters is refused, and none is poured to nothing", () => {
+  const bare: Spec = { ...PUNCH, lines: PUNCH.lines.map((line) => ({ ...line, heldBack: 0 })) };
+  const refused = new Set<string>();
+  for (const volume of [1, 2, 5, 30, 100]) {
+    const exact = planBatch(bare, cupboardWith(), { by: "volume", volume }, NEW_HOUSE);
+    for (const weigh of ["volumes", "masses"] as const) {
+      const rounded = roundedPlan(must(exact), { volumeStep: 5, massStep: 5, weigh }, NEW_HOUSE);
+      if (rounded.ok) expect(rounded.value.plan.finalMl).toBeGreaterThan(0);
+      else refused.add(rounded.refusal);
+    }
+  }
+  expect([...refused]).toEqual(["size-too-small"]);
 });

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { DAIRY_KINDS } from "../../../core/acid/dairy-kind-table.ts";
 import { liquidOf } from "../../../core/liquid/compose.ts";
 import { massOf, strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
-import { DAIRY_KINDS } from "../../../core/spec/ingredient.ts";
 import { clearOf, serumOf, throughFilter, type Wash, wheyOf } from "../../../core/spec/wash.ts";
 import { anyLiquid } from "../liquid/any-liquid.ts";
 

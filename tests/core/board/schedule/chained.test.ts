@@ -108,3 +108,28 @@ test("whatever is planned: no part ends after what it is for begins, unless the 
     { numRuns: 60 },
   );
 });
+
+test("beside a batch that keeps the hands busy, a part of a part is still ready in time", () => {
+  const minutes = fc.integer({ min: 5, max: 60 });
+  fc.assert(
+    fc.property(fc.array(minutes, { minLength: 5, maxLength: 5 }), minutes, (lengths, early) => {
+      const [a = 5, b = 5, c = 5, d = 5, e = 5] = lengths;
+      const jobs = [
+        job("whole", [hands("do", a), wait("rest", b), hands("bottle", 5)]),
+        job("part", [hands("do", c), wait("rest", 7)]),
+        job("its-part", [hands("do", d)]),
+        job("rival", [hands("do", e)], FRIDAY - (a + b + early) * MINUTE),
+      ];
+      const pairs = [
+        ["part", "whole"],
+        ["its-part", "part"],
+      ] as const;
+      const found = planned(jobs, pairs);
+      expect(found.plan.ok).toBe(true);
+      for (const [part, whole] of pairs) {
+        expect(spanOf(found, part).to).toBeLessThanOrEqual(spanOf(found, whole).from);
+      }
+    }),
+    { numRuns: 200, seed: 2511 },
+  );
+});

@@ -30,6 +30,14 @@ test("hours past midnight end on the next day", () => {
   expect(span).toEqual({ from: at("2025-11-25T02:00:00Z"), to: at("2025-11-25T16:00:00Z") });
 });
 
+test("the evening of the last day is told too, however the days fall", () => {
+  const last = closed("2025-11-24T20:00:00Z", "2025-11-25T23:30:00Z", "UTC").at(-1);
+  expect(last).toEqual({ from: at("2025-11-25T23:00:00Z"), to: at("2025-11-25T23:30:00Z") });
+  // Exactly a day, begun after closing.
+  const whole = closed("2025-11-24T23:30:00Z", "2025-11-25T23:30:00Z", "UTC").at(-1);
+  expect(whole).toEqual(last);
+});
+
 // The clocks of this zone went back on 26 October 2025 and forward on 30 March 2025 (tz database).
 test("a night with a clock change is as long as it is", () => {
   const [autumn] = closed("2025-10-25T12:00:00Z", "2025-10-26T12:00:00Z", "Europe/Paris");

@@ -7,7 +7,7 @@ import { ACID_JUICE } from "../../../../core/method/syrups.ts";
 import { dripOutlook } from "../../../../core/run/drip-outlook.ts";
 import { foldRun } from "../../../../core/run/fold.ts";
 import type { Run } from "../../../../core/run/run.ts";
-import { planOf, TestBench } from "../../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../../support/run-events.ts";
 import { stationAt } from "../../../support/wash-stations.ts";
 
 const HOUR = 3_600_000;
@@ -34,11 +34,6 @@ const doneIn = (run: Run): number =>
 const openOf = (run: Run, now: number) => jobOfRun(run, facts, now)?.steps[doneIn(run)];
 
 /** The bench's run; throws where there is none. */
-function runOf({ run }: TestBench): Run {
-  if (run === undefined) throw new RangeError("no run");
-  return run;
-}
-
 test("a timed wait goes on until it is due, or a minute more where it is overdue", () => {
   const run = begun(FAT_WASH, ["build", "melt"]);
   const from = START + 20 * MINUTE;

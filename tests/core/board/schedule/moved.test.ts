@@ -70,3 +70,16 @@ test("what has begun moves no more, under a minute is nothing, what is new has n
   ];
   expect(movedSteps(BEFORE, after, day(220, 1))).toEqual([]);
 });
+
+test("a whole minute is told, less is not, nor what begins at this very moment", () => {
+  const after = (from: number) => [
+    ...BEFORE.slice(0, 2),
+    placed("other", "wet-filter", from, from + 5),
+  ];
+  const told = (from: number, now = NOW) =>
+    movedSteps(BEFORE, after(from), { ...day(220, 1), now: at(now) }).map(({ byMs }) => byMs);
+  expect(told(231)).toEqual([at(1)]);
+  expect(told(230.9)).toEqual([]);
+  expect(told(240, 240)).toEqual([]);
+  expect(told(240, 239)).toEqual([at(10)]);
+});

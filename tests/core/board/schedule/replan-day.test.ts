@@ -205,13 +205,24 @@ test("announced work stays though another plan starts as late; what is new goes 
 
 test("a batch that has more time now is planned afresh, one that has less stays while it fits", () => {
   const before = { placed: announced.placed, readyBy: { pear: at(14 * HOUR) } };
-  const shift = (hours: number) => [wash("pear", (14 + hours) * HOUR), wash("hibiscus", 30 * HOUR)];
-  const moves = (hours: number) =>
-    replanDay({ before, jobs: shift(hours), limits: limits(), now: at(6 * HOUR) }).moved;
-  expect(new Set(moves(1).map(({ job, byMs }) => `${job} ${byMs / at(1)}`))).toEqual(
+  const shift = (by: number) => [wash("pear", 14 * HOUR + by), wash("hibiscus", 30 * HOUR)];
+  const moves = (minutes: number) =>
+    replanDay({ before, jobs: shift(minutes), limits: limits(), now: at(6 * HOUR) }).moved;
+  expect(new Set(moves(HOUR).map(({ job, byMs }) => `${job} ${byMs / at(1)}`))).toEqual(
     new Set(["pear 60"]),
   );
   expect(moves(0)).toEqual([]);
+});
+
+test("a minute more is more; half a minute is none that anybody would speak of", () => {
+  const { placed } = dayOf(scheduleJobs([wash("pear", 14 * HOUR)], limits(), at(6 * HOUR)));
+  const before = { placed, readyBy: { pear: at(14 * HOUR) } };
+  const moves = (minutes: number) => {
+    const jobs = [wash("pear", 14 * HOUR + minutes)];
+    return replanDay({ before, jobs, limits: limits(), now: at(6 * HOUR) }).moved;
+  };
+  expect(new Set(moves(1).map(({ byMs }) => byMs))).toEqual(new Set([at(1)]));
+  expect(moves(0.5)).toEqual([]);
 });
 
 test("what is made for another batch is ready when that begins", () => {

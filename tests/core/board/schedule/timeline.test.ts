@@ -71,3 +71,13 @@ test("a copy is changed by itself", () => {
   expect(latestFit(one, 5, 5, 1)).toBe(5);
   expect(latestFit(two, 5, 5, 1)).toBe(0);
 });
+
+// 0.1 + 0.2 is 0.30000000000000004 in any machine of this kind: still three tenths of a litre.
+test("amounts that add up to just what there is fit", () => {
+  const timeline = unused();
+  putToUse(timeline, 0, 10, 0.1);
+  putToUse(timeline, 0, 10, 0.2);
+  expect(latestFit(timeline, 5, 5, 0.3)).toBe(5);
+  expect(firstOver(timeline, 0, 10, 0.3)).toBeUndefined();
+  expect(latestFit(timeline, 5, 5, 0.29)).toBe(-5);
+});

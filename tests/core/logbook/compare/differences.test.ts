@@ -41,6 +41,13 @@ test("however alike a house's batches are, what no jug reads is no difference", 
   expect(differencesOf([c, d], house).inputs[0]?.size).toBeCloseTo(2, 9);
 });
 
+test("nearer than a fifth of its scale is the same to anybody", () => {
+  const named = (to: number) =>
+    differencesOf([side({ "milk-ratio": 0.25 }), side({ "milk-ratio": to })], []).inputs.length;
+  // The stated scale is 0.02.
+  expect([named(0.2539), named(0.2541)]).toEqual([0, 1]);
+});
+
 test("one odd batch does not widen what is usual", () => {
   const house = Array.from({ length: 9 }, (_, at) => side({ "degrees-drip": at }));
   const odd = [...house.slice(0, 8), side({ "degrees-drip": 90 })];

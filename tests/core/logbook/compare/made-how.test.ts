@@ -16,6 +16,17 @@ test("what the curd kept is read back from the yield", () => {
   );
 });
 
+// 20 ml a filter: common practice, no source.
+test("a plan of before, which does not say what a filter keeps, is taken at 20 ml each", () => {
+  const { run } = keptIn(1, 0.4);
+  const { filterKeeps: _, ...old } = run.plan.yield ?? { expected: 0 };
+  const said = run.plan.yield && { ...run.plan.yield, filterKeeps: 20 };
+  const kept = (one: typeof run.plan.yield) =>
+    madeHow({ ...run, plan: { ...run.plan, ...(one && { yield: one }) } }).curdKept;
+  const silent = run.plan.yield && { ...run.plan.yield, ...old, filterKeeps: undefined };
+  expect(kept(silent)).toBeCloseTo(kept(said) ?? Number.NaN, 12);
+});
+
 // By hand: reference notes, 4 L of punch on 1 L of milk give 4.57 L at 0.35 l/l with one filter.
 test("a yield as planned kept what the plan says it keeps", () => {
   const run = keptIn(1, PEAR_PLAN.yield?.curdKeeps ?? 0).run;

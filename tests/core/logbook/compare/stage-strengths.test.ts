@@ -33,6 +33,14 @@ test("more top-up than planned comes out stronger, in the bottle and in the glas
   expect(glass?.actual).toBeGreaterThan(glass?.planned ?? 1);
 });
 
+test("a batch of which nothing came through has no strength, and can still be looked at", () => {
+  const { run } = madeWhole(begun(), { yield: 0, topUp: 0, useBy: 1e9 });
+  const [, washed, bottled, glass] = stageStrengthsOf(run);
+  expect([washed?.actual, bottled?.actual]).toEqual([0, 0]);
+  expect(glass).toMatchObject({ stage: "glass", planned: strengthOf(PEAR_PLAN.served) });
+  expect(glass?.actual).toBeUndefined();
+});
+
 test("what was not measured did not come out as anything", () => {
   for (const { actual } of stageStrengthsOf(dripped(begun()).run)) expect(actual).toBeUndefined();
 });

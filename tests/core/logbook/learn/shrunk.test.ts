@@ -19,6 +19,19 @@ test("before any batch it is what was stated, to the last digit", () => {
   });
 });
 
+// By hand, for four batches alike in the middle of the belief, in units of the stated variance: each
+// weighs 5/4; the batches' own variance is 4 x 0.35 / (4 + 4) = 0.175; their kind goes with them by
+// 20.41 / (20.41 + 1/0.15) = 0.7538, the house's middle is off by 1 / (2 + 1 / (0.15 + 0.049)) =
+// 0.1423; together 0.175 + 0.2462 x 0.15 + 0.2462^2 x 0.1423 = 0.2206, of which the root is 0.4696.
+test("four batches alike narrow the range to less than half of what was stated", () => {
+  const { low, mean, high } = shrunk(own([1, 1, 1, 1]), { mean: 1, half: 1 }, "a");
+  expect(mean).toBeCloseTo(1, 9);
+  expect((high - low) / 2).toBeCloseTo(0.4696, 3);
+  // Another kind of the same house: 0.175 + 0.15 + 0.1423 = 0.4673, of which the root is 0.6836.
+  const other = shrunk(own([1, 1, 1, 1]), { mean: 1, half: 1 }, "b");
+  expect((other.high - other.low) / 2).toBeCloseTo(0.6836, 3);
+});
+
 // jstat 1.9.6: a general statistics library from the npm registry.
 test("the interval's quantile is the library's", () => {
   const { mean, high } = shrunk([], { mean: 0, half: jStat.studentt.inv(0.9, 4) }, "a");

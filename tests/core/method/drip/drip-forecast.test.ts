@@ -242,3 +242,21 @@ test.each([
 ])("refuses %o to %d", (total, target, message) => {
   expect(() => forecastDrip({ readings: [], total, shape: "cone", target })).toThrow(message);
 });
+
+test("where clogging is suspected the next look asks for it, and nowhere else", () => {
+  const verdicts = new Set<string>();
+  for (let last = 461; last <= 700; last += 3) {
+    const ml = [200, 350, 460, last];
+    const readings = ml.map((one, at) => ({ atMs: (at + 1) * HOUR, ml: one }));
+    const forecast = forecastDrip({
+      readings,
+      total: { expected: 1500, low: 1450, high: 1550 },
+      shape: "topped-up",
+    });
+    if (forecast.type !== "forecast") throw new Error("four readings make a forecast");
+    const { verdict } = forecast.blinding;
+    verdicts.add(verdict);
+    expect(forecast.nextReading.why === "is-it-clogging").toBe(verdict !== "no");
+  }
+  expect(verdicts).toContain("suspected");
+});

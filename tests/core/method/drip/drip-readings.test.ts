@@ -16,6 +16,11 @@ test.each([
   expect(keptOut).toEqual([{ ...wrong, why }]);
 });
 
+test("from a five-hundredth of what is expected on, a jug shows something", () => {
+  expect(siftReadings([at(5, 9.9)], 5000).keptOut).toHaveLength(1);
+  expect(siftReadings([at(5, 10)], 5000).used).toHaveLength(1);
+});
+
 test("sorts by time, and a level that stands still is a reading", () => {
   const { used, keptOut } = siftReadings([at(20, 500), at(10, 500), at(15, 500)], 1000);
   expect(used.map(({ atMs }) => atMs)).toEqual([10, 15, 20]);
