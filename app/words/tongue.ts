@@ -1,5 +1,5 @@
 import { signal } from "@preact/signals";
-import type { NumberStyle } from "../../core/quantity/amount.ts";
+import type { NumberStyle } from "../../core/quantity/leading-number.ts";
 import type { Unit } from "../../core/quantity/measures-table.ts";
 
 /** The languages there are, as their tags. */

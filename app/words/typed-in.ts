@@ -1,5 +1,6 @@
-import { leadingNumber, parseAmount } from "../../core/quantity/amount.ts";
+import { parseAmount } from "../../core/quantity/amount.ts";
 import { toCelsius } from "../../core/quantity/fahrenheit.ts";
+import { leadingNumber } from "../../core/quantity/leading-number.ts";
 import { readLengthOfTime } from "../../core/quantity/length-of-time.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import { readIngredientLine } from "../../core/spec/ingredient-line.ts";

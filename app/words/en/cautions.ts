@@ -77,7 +77,7 @@ export const cautions = {
     },
     alcohol: "Alcohol alone keeps nothing: no dairy-washed drink was among those tested.",
     milk: "A dairy-washed drink still contains milk. Allergens are worked out from your cupboard: check every pack, and say what a garnish brings.",
-    flame: "Spirit of 50 % vol and more burns at room temperature: no flame near it.",
+    flame: "Spirit of 50 % vol and more can catch fire at room temperature: no flame near it.",
     never:
       "Never infuse tobacco, stone-fruit kernels, cinchona bark, activated charcoal, neat essential oils or plants picked wild.",
     guests:

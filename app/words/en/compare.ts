@@ -53,7 +53,7 @@ export const compare = {
   kinds: {
     "punch-into-milk": "punch into milk",
     "milk-into-punch": "milk into punch",
-    "topped-up": "kept topped up",
+    "topped-up": "kept full",
     straight: "straight vessel",
     cone: "cone",
     unknown: "not said",
@@ -69,7 +69,7 @@ export const compare = {
     saysGlass: (parts: string) => `In the glass: ${parts}.`,
     part: (letter: string, abv: string, sugar: string, acid: string) =>
       `${letter} ${abv}, ${sugar} sugar, ${acid} acid`,
-    reading: "Each scale begins at nothing; sugar and acid in g per litre. Ratio is sugar to acid.",
+    reading: "Each scale begins at zero; sugar and acid in g per litre. Ratio is sugar to acid.",
   },
   drips: {
     title: "Slow drip",
@@ -96,7 +96,7 @@ export const compare = {
   },
   figures: "The figures",
   services: {
-    title: "The same drink, served otherwise",
+    title: "The same drink, served another way",
     why: "Worked out from the spec for the same number of drinks. Choose two to four.",
     washed: "washed",
     unwashed: "unwashed",
@@ -106,8 +106,8 @@ export const compare = {
     glassAt: "Temperature",
     water: "Water from ice or thinning",
     ice: "Ice in it",
-    link: "Serve it otherwise",
-    lost: "This spec is not on this phone.",
+    link: "Serve it another way",
+    lost: "This spec is not on this phone. Choose another in Specs.",
     limits: "Temperatures are within a few degrees: our judgement.",
   },
 };

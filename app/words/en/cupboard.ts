@@ -32,7 +32,7 @@ export const cupboard = {
 /** What the form of one ingredient says. */
 export const ingredient = {
   newTitle: "New ingredient",
-  lost: "This ingredient is not in the cupboard. It may come from a backup that was never read in.",
+  lost: "This ingredient is not in the cupboard. It may come from a backup that was never brought in.",
   toCupboard: "Cupboard",
   toSpec: "Back to the spec",
   forSpec: "Save it, and you are back at the line you were typing.",

@@ -48,7 +48,7 @@ export const days = {
       `${what}: ${by} more would be needed. It shows on ${name}.`,
     instead: "Or, in its place:",
     also: "Beside it:",
-    least: "What follows makes the least of it.",
+    least: "The plan below keeps it as small as it can.",
     unsure: "No order that fits was found; there may still be one.",
   },
   resources: {

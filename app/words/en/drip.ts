@@ -7,14 +7,14 @@ const whole = (figure: string): string => figure.replaceAll(" ", "\u00a0");
 const shapes: Readonly<Record<FilterShape, string>> = {
   cone: "A cone",
   straight: "Straight walls",
-  "topped-up": "Kept topped up",
+  "topped-up": "Kept full",
   unknown: "Don't know",
 };
 
 const looked: Readonly<Record<FilterShape, string>> = {
   cone: "The filter hangs in a cone",
   straight: "The filter hangs in a straight vessel",
-  "topped-up": "The filter is kept topped up",
+  "topped-up": "The filter is kept full",
   unknown: "Nobody knows how the filter hangs",
 };
 
@@ -44,9 +44,9 @@ export const drip = {
     help: "What helps: a fresh, wetted filter. Lift the curd over whole; do not scrape or squeeze.",
     blinding: {
       suspected: (rate: string, promised: string) =>
-        `The filter may be blinding: ${rate} an hour, where ${promised} were to be expected. Read again soon.`,
+        `The filter may be blinding: ${rate} an hour, where ${promised} was expected. Read again soon.`,
       yes: (rate: string, promised: string) =>
-        `The filter is blinding: ${rate} an hour, where ${promised} were to be expected.`,
+        `The filter is blinding: ${rate} an hour, where ${promised} was expected.`,
     },
   },
   chart: {

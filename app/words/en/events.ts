@@ -85,7 +85,7 @@ const EMPTY: Readonly<Record<EventMap["tare.noted"]["vessel"], string>> = {
 };
 
 const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
-  "phone-clock": "also set in the phone's clock",
+  "phone-clock": "also set in the phone's alarms",
   person: "also watched by somebody",
   vessel: "also written on the vessel",
 };
@@ -95,13 +95,13 @@ const late = (ms: number): string => (isLate(ms) ? `, ${duration(ms)} after it w
 const sayings: Sayings = {
   "run.started": ({ batch, plan, appVersion }, { style }) =>
     `Started ${batch}: ${plan.spec.name}, ${volume(plan.finalMl, style)} planned. App version ${appVersion}.`,
-  "step.started": ({ visit }, { step }) => `Step begun: ${step(visit)}`,
+  "step.started": ({ visit }, { step }) => `Step started: ${step(visit)}`,
   "step.finished": ({ visit }, { step }) => `Step finished: ${step(visit)}`,
   "line.poured": ({ line }, about) => `In the vessel: ${about.line(line)}`,
   "reading.logged": (event, { style }) => readingWords(event, style),
   "look.noted": ({ look }) => LOOKS[look],
   "run.paused": () => "Paused: its alarms are silent, its waits go on",
-  "run.resumed": () => "Taken up again",
+  "run.resumed": () => "Resumed",
   "ready.set": ({ by }) => `To be ready ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Put ${STANDS[to]}`,
   "hands.changed": ({ initials }) => `Taken over by ${initials}`,

@@ -15,7 +15,7 @@ export const backup = {
   dismissed: "The share sheet was closed, so nothing was saved.",
   writing: (done: number, all: number) => `Writing: ${many(done)} of ${entries(all)}.`,
   leaveNot: "Stay on this page until it is done.",
-  giveUp: "Give up",
+  giveUp: "Stop",
   ready: "The file is ready.",
   handOn: "Share the file",
   never: "No backup has been made on this phone yet.",

@@ -14,7 +14,7 @@ export const kit = {
     heard: (when: string) => `Heard ${when}. That counts for 12 hours.`,
     never: "Nobody has heard it on this phone yet.",
     back: "Back to the Bench",
-    help: "Turn the media volume up, switch the silent switch off and disconnect other speakers, then play it again. If it stays silent, set the phone's own clock for every wait.",
+    help: "Turn the media volume up, switch the silent switch off and disconnect other speakers, then play it again. If it stays silent, set the phone's own alarm for every wait.",
   },
   spoken: {
     title: "Spoken step",
@@ -103,7 +103,7 @@ export const kit = {
     gloveDetail: "larger, and farther apart",
     wet: "One giant target for each step",
     offer: "Offer it",
-    offerDetail: "when the glass is wet",
+    offerDetail: "when the screen is wet",
     always: "Always",
     never: "Never",
     note: "A page-turner or a keyboard works every step too: Page Down kept down, or pressed twice, is a hold. Page Up goes back.",

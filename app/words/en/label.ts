@@ -110,8 +110,8 @@ const GARNISH = "What the garnish brings is not listed.";
 /** What the label and the serve card say, on paper and on the screen. */
 export const label = {
   title: "Label",
-  lost: "This batch is not on this phone, so there is nothing to label.",
-  toLog: "Its log",
+  lost: "This batch is not on this phone, so there is nothing to label. Take it from the phone that made it, in Kit.",
+  toLog: "Its record",
   toShelf: "Shelf",
   planned: "Not bottled yet: strength and bottles are the plan's.",
   card: "Label",

@@ -38,7 +38,7 @@ export const learnt = {
     few: (count: string, least: string) =>
       `${batches(count)}: limits are drawn from ${least} batches on.`,
     widened: (low: string, high: string) =>
-      `An odd batch has widened these limits; without its say they would be ${low} to ${high}.`,
+      `An odd batch has widened these limits; without it they would be ${low} to ${high}.`,
     reading:
       "Mean ± 2.66 × the mean difference from one batch to the next (individuals chart, NIST/SEMATECH e-Handbook 6.3.2.2). A full diamond lies outside.",
     high: "upper limit",
@@ -50,7 +50,7 @@ export const learnt = {
   },
   matters: {
     title: "What seems to go together",
-    few: (count: string) => `${batches(count)}: n is too small to say. From eight on, this looks.`,
+    few: (count: string) => `${batches(count)}: n is too small to say. The search begins at eight.`,
     why: "Things that rose and fell together in your batches. It does not say that one made the other: other things may have changed at the same time.",
     looked: (count: string, batchCount: string) =>
       `${count} pairs of an input and a result were looked at in ${batches(batchCount)}.`,
@@ -81,7 +81,7 @@ export const learnt = {
   },
   demo: {
     title: "Demo history",
-    why: "Twenty or so invented batches of an invented bar, over six months: one that failed, one lucky best, one trend to find. They are marked as demo and teach your own plans nothing.",
+    why: "Some twenty invented batches over six months: a failure, a lucky best, a trend to find. Marked as demo; your own plans learn nothing from them.",
     put: "Put the demo history in",
     remove: "Remove the demo history",
     removeWhy: "Removes these invented batches and what was added to them. Your own batches stay.",

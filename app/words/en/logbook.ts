@@ -34,7 +34,7 @@ export const logbook = {
     fromDate: (date: string) => `from ${date}`,
     toDate: (date: string) => `until ${date}`,
     without: (filter: string) => `Look without ${filter}`,
-    clear: "Look for anything",
+    clear: "Show all batches",
     batches: (count: number) => (count === 1 ? "1 batch" : `${count} batches`),
     median: (share: string, of: number) =>
       of === 1 ? `yield ${share}` : `median yield ${share} of ${of} measured`,

@@ -9,7 +9,7 @@ export const photos = {
   alt: (number: number, when: string) => `Photo ${number}, ${when}`,
   open: (number: number, when: string) => `Show photo ${number}, ${when}`,
   elsewhere: "on another phone",
-  elsewhereLong: "This photo is on the phone that took it, or was deleted here.",
+  elsewhereLong: "This photo is on the phone that took it, or was removed here.",
   close: "Close the photo",
   remove: "Remove this photo",
   removed: "Photo removed",

@@ -22,15 +22,15 @@ export const places = {
   updateLater:
     "It waits until nobody has work in hand, no alarm is due within half an hour, and every form is saved.",
   notSaved: (why: string) =>
-    `NOT SAVED: ${why}. What you did last is not stored. Do it again; if this stays, close the app fully and open it.`,
+    `NOT SAVED: ${why}. What you did last is not stored. Do it again; if this stays, close the app fully and open it again.`,
   noBeginning: "the batch has no beginning",
   keepsWriting: "another window keeps writing to this batch",
   noRoom:
     "NOT SAVED: the phone has no room left. What you did last is not stored. Delete videos, photos or apps on the phone, then do it again.",
-  penElsewhere: "Another window of the app has the pen: this one only shows.",
+  penElsewhere: "Another window of the app writes now: this one only shows.",
   takePen: "Work in this window",
   newerStorage:
-    "A newer version of the app has written on this phone. This one shows what it understands and changes nothing: close the app fully and open it again to get the newer version.",
+    "A newer version of the app has written on this phone. This one shows what it understands and changes nothing. To get the newer version, close the app fully and open it again.",
   workingOut: (done: number, all: number) => `Reading the logs: ${done} of ${all} batches…`,
   lost: "There is nothing at this address. It may have been removed.",
   updateWaiting: "A new version is ready. It will not start by itself.",

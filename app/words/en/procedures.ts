@@ -7,7 +7,7 @@ const plural = (count: number, one: string, many: string): string =>
 /** What the list of procedures says. */
 export const procedures = {
   title: "Procedures",
-  why: "How things are made here, step by step. A batch keeps the procedure it was begun with, whatever is changed later.",
+  why: "How things are made here, step by step. A batch keeps the procedure it was started with, whatever is changed later.",
   own: "Your own",
   ownNone: "None yet. Copy one of those below and make it yours.",
   shipped: "Every house has",
@@ -161,13 +161,13 @@ export const procedure = {
   },
   save: "Save",
   saved: (version: string) => `Saved, version ${version}.`,
-  changed: "Changed, not saved yet. It stays in this form until it is.",
+  changed: "Changes not saved. They stay in this form until they are.",
   notYet: "Not saved yet. It stays in this form until it is.",
   faultCount: (count: number) =>
     count === 1 ? "One thing is missing: see above." : `${count} things are missing: see above.`,
   more: "More",
   copyIt: "Copy it",
-  forget: "Forget the changes",
+  forget: "Drop my changes",
   removeAll: "Remove this procedure",
   removeDetail: "Batches made by it keep their own copy.",
   removed: (name: string) => `${name} was removed.`,

@@ -50,15 +50,16 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
   "nothing-held-back": () =>
     "A strength is to be reached, but nothing is held back to reach it with. Hold back a share of the spirit, or top up in proportion.",
   "procedure-without-end": () =>
-    "This procedure never comes to its end: some of its steps lead only to each other. Mend it under Procedures, then begin.",
-  "run-already-started": () => "This batch has already been started.",
-  "run-not-started": () => "This batch has not been started on this phone.",
+    "This procedure never comes to its end: some of its steps lead only to each other. Mend it under Procedures, then start.",
+  "run-already-started": () => "This batch has already been started. Open it from the Bench.",
+  "run-not-started": () =>
+    "This batch has not been started on this phone. Start it from its plan, or take it from the other phone in Kit.",
   "run-ended": () => "This batch has ended. Its log stays in the Logbook.",
   "step-not-open": () =>
     "That step is already finished, perhaps in another window. The screen now shows where the batch is.",
   "reading-missing": () => "Measure first: this step needs a figure before it can be finished.",
   "look-missing": () => "Say what you see first: clear, hazy or cloudy.",
-  "reading-not-a-number": () => "That is not a figure that can be measured. Type it again.",
+  "reading-not-a-number": () => "That figure cannot be measured. Type it again.",
   "reading-above-poured": ({ most }) =>
     `That is more than went into the vessel (about ${Math.round(Number(most))} ml). Check the digits.`,
   "tare-missing": () =>
@@ -74,38 +75,39 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
   "tag-empty": () => "The tag is empty. Type a word first.",
   "not-bottled": () => "This batch is not bottled yet, so nothing can be poured out of it.",
   "stock-ended": () =>
-    "This batch is off the shelf: it was spent or discarded. Take that back in its log first.",
+    "This batch is off the shelf: it is all gone or was discarded. Take that back in its log first.",
   "pour-empty": () => "Say how much was poured: more than nothing.",
   "not-a-picture": () =>
     "This file is not a picture that the phone can open. Choose another; nothing was changed.",
   "undo-later-first": () => "Something was done after that. Take the later step back first.",
-  "nothing-to-undo": () => "There is nothing left to take back there.",
+  "nothing-to-undo": () => "There is nothing left to take back there. The log shows what counts.",
   "part-missing": () =>
     "A part of the app did not load, so nothing was noted. Close the app fully, open it again and repeat this.",
   "not-saved": ({ why }) => `NOT SAVED: ${why}. Do it again; nothing else was changed.`,
   "no-room": () =>
     "NOT SAVED: the phone has no room left. Delete videos, photos or apps on the phone, then do it again; nothing else was changed.",
   "pen-elsewhere": () =>
-    "Not done: another window of the app writes now. Press \u201cWork in this window\u201d at the foot of the screen, then do it again.",
+    "Not done: another window of the app writes now. Tap \u201cWork in this window\u201d at the foot of the screen, then do it again.",
   "newer-storage": () =>
     "Not done: a newer version of the app has written on this phone, and this one only reads. Close the app fully and open it again.",
   "storage-silent": ({ why }) =>
     `The phone's storage did not answer: ${why}. Close the app fully, open it and try again. Nothing was changed.`,
-  "backup-empty": () => "This file is empty. Nothing was changed.",
+  "backup-empty": () => "This file is empty. Choose the one the app saved. Nothing was changed.",
   "backup-too-large": ({ most }) =>
-    `This file is larger than ${storageSize(Number(most))}, which no backup is. Nothing was changed.`,
+    `This file is larger than ${storageSize(Number(most))}, which no backup is. Choose the one the app saved. Nothing was changed.`,
   "backup-too-many-lines": ({ most }) =>
-    `This file holds more than ${decimals(Number(most), 0)} lines, which no backup does. Nothing was changed.`,
+    `This file holds more than ${decimals(Number(most), 0)} lines, which no backup does. Choose the one the app saved. Nothing was changed.`,
   "backup-encoding": () =>
-    "This file was saved again in another encoding (UTF-16). Save it as UTF-8, or take the file the app saved. Nothing was changed.",
+    "This file was saved again in another encoding (UTF-16). Save it as UTF-8, or choose the one the app saved. Nothing was changed.",
   "backup-not-text": () =>
-    "This is not a text file, so it is no backup: perhaps a picture. Nothing was changed.",
-  "backup-not-ours": () => "This file is not a Second Pour backup. Nothing was changed.",
+    "This is not a text file, so it is no backup: perhaps a picture. Choose the one the app saved. Nothing was changed.",
+  "backup-not-ours": () =>
+    "This file is not a Second Pour backup. Choose the one the app saved. Nothing was changed.",
   "backup-newer": ({ version }) =>
     `This backup was made by a newer version (format ${version}). Update the app, then try again. Nothing was changed.`,
   "backup-unreadable": () =>
     "The phone could not read that file to its end. Copy it onto the phone, then choose it again. Nothing was changed.",
-  "backup-given-up": () => "Given up. Nothing was changed.",
+  "backup-given-up": () => "Stopped. Nothing was changed.",
   "backup-added-unread": ({ why }) =>
     `Everything was added, but could not be read again: ${why}. Close the app fully and open it again.`,
   "line-too-long": ({ most }) => `longer than ${storageSize(Number(most))}, which no entry is.`,

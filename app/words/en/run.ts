@@ -87,24 +87,24 @@ export const run = {
   askAt: (time: string) => `asks at ${time}`,
   askedAt: (time: string) => `asked at ${time}`,
   overdue: (late: string) => `${late} late`,
-  collected: "Log a reading",
+  collected: "Note a reading",
   collectedSoFar: (amount: string, share: string) =>
     `${amount} so far, ${share} of what is expected`,
-  noneCollected: "Nothing logged yet",
+  noneCollected: "Nothing noted yet",
   around: {
     stands: "Where it stands",
     standing: { counter: "Counter", fridge: "Fridge", freezer: "Freezer" },
     pause: "Pause: silence its alarms",
-    resume: "Take it up again",
+    resume: "Resume: its alarms ring again",
     paused: "Paused",
-    resumed: "Taken up again",
+    resumed: "Resumed",
     pausedSince: (time: string) =>
       `Paused since ${time}. Its alarms are silent; what waits goes on waiting.`,
   },
   warm: {
     within: (length: string) => `Above ${degrees(5)} for ${length}`,
     near: (length: string, full: string) =>
-      `Above ${degrees(5)} for ${length}: 4 h are full at ${full}. Chill it. Follow your local code.`,
+      `Above ${degrees(5)} for ${length}: 4 h is reached at ${full}. Chill it. Follow your local code.`,
     nearCold: (length: string) =>
       `It was above ${degrees(5)} for ${length}. Keep it cold. Follow your local code.`,
     past: (length: string) =>
@@ -170,15 +170,15 @@ export const run = {
   collectedIs: (amount: string) => `${amount} collected`,
   finished: "Finished",
   stopped: "Stopped",
-  ended: "This batch is finished. It stands on the Shelf, and its log in the Logbook.",
-  abandonedBecause: (reason: string) => `Abandoned: ${reason}`,
+  ended: "This batch is finished. It stands on the Shelf, and its record in the Logbook.",
+  abandonedBecause: (reason: string) => `Given up: ${reason}`,
   toShelf: "Shelf",
-  toLog: "Its log",
+  toLog: "Its record",
   toSheet: "Control sheet",
   seeLabel: "See and print the label",
   toLabel: "Its label",
   toHand: "Hand it to another phone",
-  abandon: "Abandon this batch",
+  abandon: "Give this batch up",
   abandonSure: "Say why; its log is kept.",
   abandonReasons: [
     "Milk went off",
@@ -187,7 +187,7 @@ export const run = {
     "Spilt",
     "Started by mistake",
   ],
-  abandonDone: "Abandon",
+  abandonDone: "Give it up",
   more: "More",
   less: "Less",
   undoLast: "Take back the last step",

@@ -44,6 +44,6 @@ export const sheet = {
   noted: "Noted",
   print: "Print",
   cautions:
-    "This sheet lists what was logged here. It does not say that a drink is safe: your local code and people licensed to judge decide.",
+    "This sheet lists what was noted here. It does not say that a drink is safe: your local code and people licensed to judge decide.",
   toRun: "Back to the batch",
 };

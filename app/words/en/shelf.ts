@@ -15,7 +15,7 @@ const pourWays: Readonly<Record<StockUnit, string>> = {
 };
 
 const endWays: Readonly<Record<StockEnd, string>> = {
-  spent: "All spent",
+  spent: "All gone",
   discarded: "Discarded",
 };
 
@@ -47,7 +47,7 @@ export const shelf = {
   labelOf: (batch: string) => `Label of ${batch}`,
   log: "Record",
   logOf: (batch: string) => `Record of ${batch}`,
-  note: "Dates are the house's rule, the day of making being day 1. What is left is what was logged. Follow your local code.",
+  note: "Dates are the house's rule, the day of making being day 1. What is left is what was noted. Follow your local code.",
   more: (count: number) => `Show more (${count})`,
   pour: {
     begin: "Pour out",
@@ -72,7 +72,7 @@ export const shelf = {
   },
   over: {
     ask: (amount: string) =>
-      `${amount} more was logged than was bottled. Is it all gone, or is one entry wrong?`,
+      `${amount} more was noted than was bottled. Is it all gone, or is one entry wrong?`,
     gone: "It is all gone",
     look: "Look for the wrong one",
   },
@@ -93,7 +93,7 @@ export const shelf = {
     startBy: (when: string) => `Start the next batch by ${when}.`,
     startNow: "Start the next batch now.",
     rate: (perDay: number, evenings: number, of: number) =>
-      `About ${perDay < 10 ? Math.round(perDay * 10) / 10 : Math.round(perDay)} serves a day: an estimate from ${evenings} evenings in ${of} days that were logged here.`,
+      `About ${perDay < 10 ? Math.round(perDay * 10) / 10 : Math.round(perDay)} serves a day: an estimate from ${evenings} evenings in ${of} days that were noted here.`,
     doing: {
       planned: "The next batch is on the prep list.",
       made: "The next batch is being made.",

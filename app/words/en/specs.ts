@@ -31,7 +31,7 @@ export const specs = {
 /** What the form of one spec says. */
 export const spec = {
   newTitle: "New spec",
-  lost: "This spec is no longer in the book. It may have been deleted in another window.",
+  lost: "This spec is no longer there. It may have been removed in another window.",
   toSpecs: "All specs",
   toHand: "Hand it to another phone",
   name: "Name",
@@ -96,7 +96,7 @@ export const spec = {
       unknown: "Not said",
       cone: "A cone, filled once",
       straight: "A straight vessel, filled once",
-      "topped-up": "Kept topped up",
+      "topped-up": "Kept full",
     },
     shapeHint: "Its shape decides how the drip slows, and so the forecast.",
   },
@@ -190,15 +190,15 @@ export const spec = {
   faults: (count: number) =>
     `Not saved. ${plural(count, "field needs", "fields need")} another look.`,
   more: "More",
-  duplicate: "Make a copy",
+  duplicate: "Copy it",
   copyName: (name: string) => `${name} (copy)`,
   forget: "Drop my changes",
-  remove: "Delete this spec",
+  remove: "Remove this spec",
   removeDetail: "Batches made from it keep their own copy",
-  removed: (name: string) => `${name} is deleted from the spec book.`,
+  removed: (name: string) => `${name} was removed.`,
   hints: {
-    rest: "Hold to do it",
-    short: "Keep holding until it fills",
-    wet: "Wipe the screen, then hold with one finger",
+    rest: "Hold",
+    short: "Hold longer, until it fills",
+    wet: "Wipe the screen and your finger, then hold",
   },
 };

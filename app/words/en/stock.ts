@@ -14,5 +14,5 @@ const amounts: Readonly<Record<StockUnit, (count: number) => string>> = {
 export const stock = {
   amounts,
   ended: (how: StockEnd, reason: string) =>
-    `${how === "spent" ? "All spent" : "Discarded"}${reason === "" ? "" : `: ${reason}`}`,
+    `${how === "spent" ? "All gone" : "Discarded"}${reason === "" ? "" : `: ${reason}`}`,
 };

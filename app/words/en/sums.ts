@@ -1,4 +1,4 @@
-import { degrees, degreesBare } from "../degrees.ts";
+import { degrees, degreesApart, degreesBare } from "../degrees.ts";
 import { degreeSign } from "../house-units.ts";
 import { names } from "./sum-names.ts";
 
@@ -132,7 +132,9 @@ export const sums = {
       slush: "slush",
       solid: "spoonable or hard",
     },
-    close: "Close: freezers swing by some degrees. Leave 3 degrees of room.",
+    get close() {
+      return `Close: freezers swing by some degrees. Leave ${degreesApart(3)} of room.`;
+    },
     beyond: "No bar freezer freezes it",
     get beyondWhy() {
       return `Above 75 % the tables end, at about ${degrees(-49)}.`;
@@ -168,10 +170,10 @@ export const sums = {
   ph: {
     volume: "Juice in it",
     total: "Whole mix",
-    totalFault: "The mix cannot be less than the juice in it.",
+    totalFault: "Type at least as much as the juice in it.",
     strength: "ABV of mix, %",
     add: "Acid added, g",
-    tooSour: "That is more acid than dissolves and is drunk: over 500 g per litre.",
+    tooSour: "That is over 500 g per litre, more acid than dissolves. Type less.",
     band: (low: string, high: string) => `pH ${low} to ${high}`,
     strong: "Above 20 % ABV alcohol's effect on acids is a guess: the band is wider.",
     keeps: "A low pH alone keeps nothing. Chill it, date it and follow your local code.",
@@ -179,5 +181,5 @@ export const sums = {
   flash: (strength: string, degrees: string) =>
     `At ${strength} its vapour catches fire from about ${degrees}: no flame, hot plate or hot pan near it.`,
   heating:
-    "Never heat spirit in an open pan or over a flame. Warm it only sealed, in a water bath, with the room aired.",
+    "Never heat spirit in an open pan or over a flame. Warm it only in a sealed bag in a water bath, never in a closed bottle, with the room aired.",
 };

@@ -22,7 +22,7 @@ export const answers = {
   },
   clearEnough: {
     says: [
-      "Hold a glass of what drips now against the light, with print behind it. You read it easily: clear. You read it through a veil: hazy. It is lost: cloudy.",
+      "Hold a glass of what drips now against the light, with print behind it. You read it easily: clear. You read it through a veil: hazy. You cannot read it: cloudy.",
       "The first of it always runs cloudy, until the curd has settled on the filter.",
       "Clear does not mean that it keeps: there is still milk in it. Keep it cold.",
     ],

@@ -37,7 +37,7 @@ export const work = {
   hints: {
     rest: "Hold",
     short: "Hold longer, until it fills",
-    wet: "Wipe the glass and your finger, then hold",
+    wet: "Wipe the screen and your finger, then hold",
   },
   verbs,
   due: (time: string) => `until ${time}`,

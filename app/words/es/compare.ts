@@ -114,7 +114,7 @@ export const compare: Spoken<typeof english.compare> = {
     water: "Agua del hielo o añadida",
     ice: "Hielo que lleva",
     link: "Servirlo de otro modo",
-    lost: "Esta receta no está en este teléfono.",
+    lost: "Esta receta no está en este teléfono. Elige otra en Recetas.",
     limits: "Las temperaturas, con unos grados de margen: nuestro criterio.",
   },
 };

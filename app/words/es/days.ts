@@ -48,7 +48,7 @@ export const days: Spoken<typeof english.days> = {
     more: (what, by, name) => `${what}: harían falta ${by} más. Se nota en ${name}.`,
     instead: "O, en su lugar:",
     also: "Además:",
-    least: "Lo que sigue lo deja en lo mínimo.",
+    least: "El plan que sigue lo deja en lo mínimo.",
     unsure: "No se encontró un orden que encaje; puede que lo haya.",
   },
   resources: {

@@ -84,7 +84,7 @@ const EMPTY: Readonly<Record<EventMap["tare.noted"]["vessel"], string>> = {
 };
 
 const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
-  "phone-clock": "también puesta en el reloj del teléfono",
+  "phone-clock": "también puesta en la alarma del teléfono",
   person: "también vigilada por alguien",
   vessel: "también escrita en el recipiente",
 };

@@ -100,8 +100,8 @@ const GARNISH = "Lo que aporta la decoración no figura.";
 
 export const label: Spoken<typeof english> = {
   title: "Etiqueta",
-  lost: "Este lote no está en este teléfono, así que no hay nada que etiquetar.",
-  toLog: "Su registro",
+  lost: "Este lote no está en este teléfono, así que no hay nada que etiquetar. Tómalo en Ajustes del teléfono que lo hizo.",
+  toLog: "Su ficha",
   toShelf: "Estante",
   planned: "Aún sin embotellar: grado y botellas son los del plan.",
   card: "Etiqueta",

@@ -51,7 +51,8 @@ export const learnt: Spoken<typeof english.learnt> = {
   },
   matters: {
     title: "Qué parece ir junto",
-    few: (count) => `${batches(count)}: n es muy pequeño para decirlo. Desde ocho, esto mira.`,
+    few: (count) =>
+      `${batches(count)}: n es muy pequeño para decirlo. La búsqueda empieza con ocho.`,
     why: "Cosas que subieron y bajaron juntas en tus lotes. No dice que una causara la otra: a la vez pueden haber cambiado otras.",
     looked: (count, batchCount) =>
       `Se miraron ${count} pares de una entrada y un resultado en ${batches(batchCount)}.`,
@@ -80,7 +81,7 @@ export const learnt: Spoken<typeof english.learnt> = {
   },
   demo: {
     title: "Historia de muestra",
-    why: "Una veintena de lotes inventados de un bar inventado, en seis meses: uno que falló, uno mejor por suerte, una tendencia por encontrar. Están marcados como muestra y no enseñan nada a tus planes.",
+    why: "Unos veinte lotes inventados, en seis meses: uno que falló, uno mejor por suerte, una tendencia por encontrar. Marcados como muestra; tus planes no aprenden de ellos.",
     put: "Poner la historia de muestra",
     remove: "Quitar la historia de muestra",
     removeWhy: "Quita estos lotes inventados y lo que se les añadió. Los tuyos se quedan.",

@@ -39,7 +39,7 @@ export const logbook: Spoken<typeof english.logbook> = {
     fromDate: (date) => `desde ${date}`,
     toDate: (date) => `hasta ${date}`,
     without: (filter) => `Buscar sin ${filter}`,
-    clear: "Buscar cualquiera",
+    clear: "Ver todos los lotes",
     batches: (count) => counted(count, "lote", "lotes"),
     median: (share, of) =>
       of === 1 ? `rendimiento ${share}` : `rendimiento mediano ${share} de ${of} medidos`,

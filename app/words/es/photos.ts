@@ -12,7 +12,7 @@ export const photos: Spoken<typeof english.photos> = {
   alt: (number, when) => `Foto ${number}, ${when}`,
   open: (number, when) => `Mostrar la foto ${number}, ${when}`,
   elsewhere: "en otro teléfono",
-  elsewhereLong: "Esta foto está en el teléfono que la hizo, o se borró aquí.",
+  elsewhereLong: "Esta foto está en el teléfono que la hizo, o se quitó aquí.",
   close: "Cerrar la foto",
   remove: "Quitar esta foto",
   removed: "Foto quitada",

@@ -31,7 +31,7 @@ export const places: Spoken<typeof english.places> = {
   keepsWriting: "otra ventana sigue escribiendo en este lote",
   noRoom:
     "NO GUARDADO: al teléfono no le queda sitio. Lo último que hiciste no está guardado. Borra vídeos, fotos o aplicaciones del teléfono y hazlo otra vez.",
-  penElsewhere: "Otra ventana de la aplicación tiene el turno de escribir: esta solo muestra.",
+  penElsewhere: "Ahora escribe otra ventana de la aplicación: esta solo muestra.",
   takePen: "Trabajar en esta ventana",
   newerStorage:
     "Una versión más nueva de la aplicación ha escrito en este teléfono. Esta muestra lo que entiende y no cambia nada: cierra del todo la aplicación y ábrela otra vez para tener la nueva.",

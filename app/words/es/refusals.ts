@@ -51,8 +51,9 @@ export const refusals: typeof english = {
     "Se pide un grado, pero no hay nada reservado para llegar a él. Reserva una parte del destilado o refuerza en proporción.",
   "procedure-without-end": () =>
     "Este proceso nunca acaba: algunos pasos solo llevan unos a otros. Arréglalo en Procesos y luego empieza.",
-  "run-already-started": () => "Este lote ya se empezó.",
-  "run-not-started": () => "Este lote no se empezó en este teléfono.",
+  "run-already-started": () => "Este lote ya se empezó. Ábrelo desde la Mesa.",
+  "run-not-started": () =>
+    "Este lote no se empezó en este teléfono. Empiézalo desde su plan, o tómalo del otro teléfono en Ajustes.",
   "run-ended": () => "Este lote ha acabado. Su registro queda en el Diario.",
   "step-not-open": () =>
     "Ese paso ya está terminado, quizá en otra ventana. La pantalla muestra ahora dónde está el lote.",
@@ -79,7 +80,7 @@ export const refusals: typeof english = {
   "not-a-picture": () =>
     "Este archivo no es una imagen que el teléfono pueda abrir. Elige otro; nada cambió.",
   "undo-later-first": () => "Después se hizo algo más. Deshaz antes el paso posterior.",
-  "nothing-to-undo": () => "Ahí no queda nada que deshacer.",
+  "nothing-to-undo": () => "Ahí no queda nada que deshacer. El registro muestra lo que cuenta.",
   "part-missing": () =>
     "Una parte de la aplicación no se cargó, así que no se anotó nada. Cierra del todo la aplicación, ábrela otra vez y repítelo.",
   "not-saved": ({ why }) => `NO GUARDADO: ${why}. Hazlo otra vez; nada más cambió.`,
@@ -91,21 +92,22 @@ export const refusals: typeof english = {
     "Sin hacer: una versión más nueva de la aplicación ha escrito en este teléfono, y esta solo lee. Cierra del todo la aplicación y ábrela otra vez.",
   "storage-silent": ({ why }) =>
     `El almacén del teléfono no respondió: ${why}. Cierra del todo la aplicación, ábrela y prueba otra vez. Nada cambió.`,
-  "backup-empty": () => "Este archivo está vacío. Nada cambió.",
+  "backup-empty": () => "Este archivo está vacío. Elige el que guardó la aplicación. Nada cambió.",
   "backup-too-large": ({ most }) =>
-    `Este archivo pasa de ${storageSize(Number(most))}, más que cualquier copia de seguridad. Nada cambió.`,
+    `Este archivo pasa de ${storageSize(Number(most))}, más que cualquier copia de seguridad. Elige el que guardó la aplicación. Nada cambió.`,
   "backup-too-many-lines": ({ most }) =>
-    `Este archivo tiene más de ${decimals(Number(most), 0)} líneas, más que cualquier copia de seguridad. Nada cambió.`,
+    `Este archivo tiene más de ${decimals(Number(most), 0)} líneas, más que cualquier copia de seguridad. Elige el que guardó la aplicación. Nada cambió.`,
   "backup-encoding": () =>
     "Este archivo se volvió a guardar con otra codificación (UTF-16). Guárdalo como UTF-8 o toma el archivo que guardó la aplicación. Nada cambió.",
   "backup-not-text": () =>
-    "No es un archivo de texto, así que no es una copia de seguridad: quizá una imagen. Nada cambió.",
-  "backup-not-ours": () => "Este archivo no es una copia de seguridad de Second Pour. Nada cambió.",
+    "No es un archivo de texto, así que no es una copia de seguridad: quizá una imagen. Elige el que guardó la aplicación. Nada cambió.",
+  "backup-not-ours": () =>
+    "Este archivo no es una copia de seguridad de Second Pour. Elige el que guardó la aplicación. Nada cambió.",
   "backup-newer": ({ version }) =>
     `Esta copia la hizo una versión más nueva (formato ${version}). Actualiza la aplicación y prueba otra vez. Nada cambió.`,
   "backup-unreadable": () =>
     "El teléfono no pudo leer el archivo hasta el final. Cópialo en el teléfono y elígelo otra vez. Nada cambió.",
-  "backup-given-up": () => "Dejado. Nada cambió.",
+  "backup-given-up": () => "Parado. Nada cambió.",
   "backup-added-unread": ({ why }) =>
     `Se añadió todo, pero no se pudo volver a leer: ${why}. Cierra del todo la aplicación y ábrela otra vez.`,
   "line-too-long": ({ most }) => `pasa de ${storageSize(Number(most))}, más que cualquier entrada.`,

@@ -27,7 +27,7 @@ export const specs: Spoken<typeof english.specs> = {
 
 export const spec: Spoken<typeof english.spec> = {
   newTitle: "Receta nueva",
-  lost: "Esta receta ya no está en el libro. Puede que se borrara en otra ventana.",
+  lost: "Esta receta ya no está. Puede que se quitara en otra ventana.",
   toSpecs: "Todas las recetas",
   toHand: "Entregarla a otro teléfono",
   name: "Nombre",
@@ -186,15 +186,15 @@ export const spec: Spoken<typeof english.spec> = {
   faults: (count) =>
     `Sin guardar. ${count === 1 ? "Hay que mirar otra vez 1 campo" : `Hay que mirar otra vez ${count} campos`}.`,
   more: "Más",
-  duplicate: "Hacer una copia",
+  duplicate: "Copiarla",
   copyName: (name) => `${name} (copia)`,
   forget: "Descartar mis cambios",
-  remove: "Borrar esta receta",
+  remove: "Quitar esta receta",
   removeDetail: "Los lotes hechos con ella conservan su copia",
-  removed: (name) => `${name} se borró del libro de recetas.`,
+  removed: (name) => `${name} se quitó.`,
   hints: {
-    rest: "Mantén pulsado para hacerlo",
-    short: "Sigue pulsando hasta que se llene",
-    wet: "Seca la pantalla y mantén pulsado con un dedo",
+    rest: "Mantén pulsado",
+    short: "Más tiempo, hasta que se llene",
+    wet: "Seca la pantalla y el dedo, y mantén pulsado",
   },
 };

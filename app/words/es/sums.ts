@@ -1,4 +1,4 @@
-import { degrees, degreesBare } from "../degrees.ts";
+import { degrees, degreesApart, degreesBare } from "../degrees.ts";
 import type * as english from "../en/sums.ts";
 import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
@@ -133,7 +133,9 @@ export const sums: Spoken<typeof english.sums> = {
       slush: "granizado",
       solid: "de cuchara o duro",
     },
-    close: "Por poco: los congeladores oscilan unos grados. Deja 3 grados de margen.",
+    get close() {
+      return `Por poco: los congeladores oscilan unos grados. Deja ${degreesApart(3)} de margen.`;
+    },
     beyond: "Ningún congelador de bar lo congela",
     get beyondWhy() {
       return `Por encima del 75 % acaban las tablas, hacia ${degrees(-49)}.`;
@@ -171,10 +173,10 @@ export const sums: Spoken<typeof english.sums> = {
   ph: {
     volume: "Zumo que lleva",
     total: "Mezcla entera",
-    totalFault: "La mezcla no puede ser menos que el zumo que lleva.",
+    totalFault: "Escribe al menos tanto como el zumo que lleva.",
     strength: "Grado de la mezcla, % vol",
     add: "Ácido añadido, g",
-    tooSour: "Es más ácido del que se disuelve y se bebe: más de 500 g por litro.",
+    tooSour: "Son más de 500 g por litro, más ácido del que se disuelve. Escribe menos.",
     band: (low, high) => `pH ${low} a ${high}`,
     strong:
       "Por encima de 20 % vol el efecto del alcohol en los ácidos es una suposición: el margen es mayor.",
@@ -183,5 +185,5 @@ export const sums: Spoken<typeof english.sums> = {
   flash: (strength, degrees) =>
     `A ${strength} su vapor prende desde unos ${degrees}: ninguna llama, placa ni sartén caliente cerca.`,
   heating:
-    "Nunca calientes destilado en un cazo abierto ni al fuego. Templa solo lo bien cerrado, al baño maría y con el local ventilado.",
+    "Nunca calientes destilado en un cazo abierto ni al fuego. Templa solo en bolsa sellada al baño maría, nunca en botella cerrada, con el local ventilado.",
 };

@@ -39,7 +39,7 @@ export const work: Spoken<typeof english.work> = {
   hints: {
     rest: "Mantén pulsado",
     short: "Más tiempo, hasta que se llene",
-    wet: "Seca el cristal y el dedo, y mantén pulsado",
+    wet: "Seca la pantalla y el dedo, y mantén pulsado",
   },
   verbs,
   due: (time) => `hasta ${time}`,

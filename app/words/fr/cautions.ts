@@ -13,7 +13,7 @@ const CODES: Readonly<Record<string, Words>> = {
       return `À conserver à ${degrees(5)} ou moins`;
     },
     get full() {
-      return `À garder fermé et à ${degrees(5)} ou moins. Le temps passé au-dessus de ${degrees(5)} compte ; ce qui est permis, la réglementation locale le dit.`;
+      return `À garder fermé et à ${degrees(5)} ou moins. Le temps passé au-dessus de ${degrees(5)} compte ; la réglementation locale dit combien est permis.`;
     },
   },
   "milk-stays": {
@@ -32,7 +32,7 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   overproof: {
     short: "50 % vol ou plus : loin du feu",
-    full: "À 50 % vol ou plus, les vapeurs brûlent : tenir loin des flammes et des plaques chaudes, et mesurer exactement.",
+    full: "À 50 % vol ou plus, les vapeurs sont inflammables : tenir loin des flammes et des plaques chaudes, et mesurer exactement.",
   },
   grapefruit: {
     short: "Pamplemousse : agit sur des médicaments",
@@ -43,12 +43,12 @@ const CODES: Readonly<Record<string, Words>> = {
     full: "La quinine doit être nommée, et elle est limitée (83 parties par million dans les boissons gazeuses aux États-Unis). Certaines personnes doivent l’éviter.",
   },
   coumarin: {
-    short: "Contient fève tonka ou casse",
-    full: "La fève tonka et la casse apportent de la coumarine : interdite dans les aliments aux États-Unis, limitée ailleurs. Suivre la réglementation locale.",
+    short: "Fève tonka ou cannelle casse",
+    full: "La fève tonka et la cannelle casse apportent de la coumarine : interdite dans les aliments aux États-Unis, limitée ailleurs. Suivre la réglementation locale.",
   },
   "fresh-juice": {
     short: "Jus frais",
-    full: "Le jus frais non pasteurisé n’est pas pour les clients plus fragiles, et le jus emballé a ses propres règles.",
+    full: "Le jus frais non pasteurisé n’est pas pour les clients à risque, et le jus emballé a ses propres règles.",
   },
   "over-seven-days": {
     short: "Gardé plus de 7 jours : voir la réglementation",
@@ -75,11 +75,12 @@ export const cautions: Spoken<typeof english.cautions> = {
     },
     alcohol:
       "L’alcool seul ne conserve rien : aucune boisson clarifiée au lait n’était parmi celles qui ont été essayées.",
-    milk: "Une boisson clarifiée au lait contient encore du lait. Les allergènes viennent de votre placard : vérifier chaque emballage, et dire ce qu’apporte la garniture.",
-    flame: "Un spiritueux de 50 % vol et plus brûle à température ambiante : aucune flamme à côté.",
+    milk: "Une boisson clarifiée au lait contient encore du lait. Les allergènes sont déduits de votre placard : vérifier chaque emballage, et dire ce qu’apporte la garniture.",
+    flame:
+      "Un spiritueux de 50 % vol et plus peut prendre feu à température ambiante : aucune flamme à côté.",
     never:
       "Ne jamais infuser tabac, noyaux de fruits, écorce de quinquina, charbon actif, huiles essentielles pures ni plantes cueillies dans la nature.",
     guests:
-      "L’alcool n’est ni pour les enfants ni pour la grossesse. Les clients malades, âgés ou sous traitement demandent plus de soin qu’une étiquette n’en donne.",
+      "L’alcool n’est ni pour les enfants ni pendant la grossesse. Les clients malades, âgés ou sous traitement demandent plus de soin qu’une étiquette n’en donne.",
   },
 };

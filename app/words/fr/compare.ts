@@ -21,7 +21,7 @@ export const compare: Spoken<typeof english.compare> = {
   differedWhy:
     "La plus grande différence d’abord. Cela dit ce qui différait le plus, pas ce qui a fait la différence.",
   same: "Rien de ce qui est noté ne différait.",
-  came: "Ce qui en est sorti",
+  came: "Ce que cela a donné",
   cameSame: "Rien de ce qui est mesuré ne différait.",
   size: (times, by) =>
     by === "house"
@@ -36,10 +36,10 @@ export const compare: Spoken<typeof english.compare> = {
     filters: "Filtres",
     "degrees-curdle": "Température au caillage",
     "degrees-drip": "Température à l’égouttage",
-    "pour-time": "Temps de versage",
+    "pour-time": "Temps mis à verser",
     "rest-time": "Repos",
     "milk-days": "Jours restants du lait",
-    order: "Ordre de versage",
+    order: "Ordre des liquides",
     shape: "Au-dessus du filtre",
     dairy: "Lait",
   },
@@ -49,13 +49,13 @@ export const compare: Spoken<typeof english.compare> = {
     "time-to-clear": "Temps jusqu’au clair",
     passes: "Reversé",
     "drip-time": "Égouttage",
-    clarity: "Clarté, à la dégustation",
+    clarity: "Limpidité, à la dégustation",
     verdict: "Verdict",
   },
   kinds: {
     "punch-into-milk": "punch dans le lait",
     "milk-into-punch": "lait dans le punch",
-    "topped-up": "complété sans cesse",
+    "topped-up": "tenu plein",
     straight: "récipient droit",
     cone: "cône",
     unknown: "non dit",
@@ -78,11 +78,11 @@ export const compare: Spoken<typeof english.compare> = {
     says: (parts) => `Ce qui était passé à la fin : ${parts}.`,
     part: (letter, amount, time) => `${letter} ${amount} après ${time}`,
     reading:
-      "Chacun depuis son propre début. Les marques sont des lectures ; la dernière est le rendement mesuré.",
+      "Chacun depuis son propre début. Les marques sont des relevés ; le dernier est le rendement mesuré.",
     hours: "heures",
     time: "Après",
     amount: "Passé",
-    none: "Rien n’a été lu pendant ces égouttages.",
+    none: "Aucun relevé pendant ces égouttages.",
   },
   stages: {
     title: "Le titre, de stade en stade",
@@ -114,7 +114,7 @@ export const compare: Spoken<typeof english.compare> = {
     water: "Eau de la glace ou ajoutée",
     ice: "Dont glace",
     link: "Le servir autrement",
-    lost: "Cette fiche n’est pas sur ce téléphone.",
+    lost: "Cette fiche n’est pas sur ce téléphone. En choisir une autre dans Fiches.",
     limits: "Températures à quelques degrés près : notre jugement.",
   },
 };

@@ -33,7 +33,7 @@ export const cupboard: Spoken<typeof english.cupboard> = {
 
 export const ingredient: Spoken<typeof english.ingredient> = {
   newTitle: "Nouvel ingrédient",
-  lost: "Cet ingrédient n’est pas dans le placard. Il vient peut-être d’une sauvegarde jamais reprise.",
+  lost: "Cet ingrédient n’est pas dans le placard. Il vient peut-être d’une sauvegarde jamais importée.",
   toCupboard: "Placard",
   toSpec: "Retour à la fiche",
   forSpec: "L’enregistrer ramène à la ligne commencée.",
@@ -147,7 +147,7 @@ export const ingredient: Spoken<typeof english.ingredient> = {
   notYet: "Pas encore enregistré",
   changed: "Modifications non enregistrées. Elles restent dans ce formulaire d’ici là.",
   forget: "Abandonner mes modifications",
-  remove: "L’ôter du placard",
+  remove: "Le retirer du placard",
   removeDetail: "Les lots faits avec gardent leur propre copie.",
   removed: (name) => `${name} n’est plus dans le placard.`,
   inUse: (names) => `Il sert dans ${names}. L’y retirer d’abord.`,

@@ -12,10 +12,10 @@ export const days: Spoken<typeof english.days> = {
   toSpecs: "Choisir une fiche",
   week: "Les jours à venir",
   dayOf: (hands, ready) =>
-    ready === 0 ? `${hands} à la main` : `${hands} à la main, ${ready} à livrer`,
+    ready === 0 ? `${hands} de travail` : `${hands} de travail, ${ready} pour ce jour`,
   free: "rien de planifié",
   today: "Aujourd’hui",
-  hands: (length) => `${length} à la main`,
+  hands: (length) => `${length} de travail`,
   nothing: "Rien à faire à la main.",
   window: (from, to) => `${from}–${to}`,
   readyBy: (name, time) => `${name} doit être prêt ${time}`,
@@ -34,7 +34,7 @@ export const days: Spoken<typeof english.days> = {
   specChanged:
     "Sa fiche a changé depuis. Il est fait comme planifié : le planifier à nouveau pour en tenir compte.",
   start: (name) => `Commencer ${name}`,
-  remove: (name) => `Ôter ${name} de la liste`,
+  remove: (name) => `Retirer ${name} de la liste`,
   removed: (name) => `${name} n’est plus sur la liste`,
   setReady: "Fixer ou changer l’échéance",
   readySet: (time) => `Échéance fixée à ${time}`,
@@ -46,11 +46,11 @@ export const days: Spoken<typeof english.days> = {
     more: (what, by, name) => `${what} : il en faudrait ${by} de plus. Cela touche ${name}.`,
     instead: "Ou, à la place :",
     also: "En plus :",
-    least: "La suite en fait le moins possible.",
+    least: "Le plan qui suit s’en écarte le moins possible.",
     unsure: "Aucun ordre possible n’a été trouvé ; il en existe peut-être un.",
   },
   resources: {
-    person: "Mains",
+    person: "Personnes",
     "filter-stand": "Supports de filtre",
     fridge: "Place au frigo",
     freezer: "Place au congélateur",
@@ -89,13 +89,15 @@ export const days: Spoken<typeof english.days> = {
   },
   put: "Le mettre sur la liste",
   isOn: (count) =>
-    count === 0 ? "Sur la liste." : `Sur la liste, avec ${counted(count, "partie", "parties")}.`,
+    count === 0
+      ? "Sur la liste."
+      : `Sur la liste, avec ${counted(count, "préparation", "préparations")}.`,
   room: (people, stands, hours) =>
-    `${counted(people, "paire de mains", "paires de mains")}, ${counted(stands, "support de filtre", "supports de filtre")}, quelqu’un ${hours}`,
+    `${counted(people, "personne", "personnes")}, ${counted(stands, "support de filtre", "supports de filtre")}, quelqu’un ${hours}`,
   always: "à toute heure",
   changeRoom: "Le changer dans Outils",
   guess:
-    "Cinq minutes pour chaque chose faite à la main ; une infusion au plus long ; un égouttage selon son volume tant qu’il n’est pas lu.",
+    "Cinq minutes pour chaque chose faite à la main ; une infusion au plus long ; un égouttage selon son volume tant qu’il n’est pas mesuré.",
   toHand: "La transmettre",
   print: "L’imprimer",
   noPrint:

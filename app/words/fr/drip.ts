@@ -7,21 +7,21 @@ import { counted, whole } from "./count.ts";
 const shapes: Readonly<Record<FilterShape, string>> = {
   cone: "Un cône",
   straight: "Parois droites",
-  "topped-up": "Complété sans cesse",
+  "topped-up": "Tenu plein",
   unknown: "Je ne sais pas",
 };
 
 const looked: Readonly<Record<FilterShape, string>> = {
   cone: "Le filtre pend dans un cône",
   straight: "Le filtre pend dans un récipient droit",
-  "topped-up": "Le filtre est complété sans cesse",
+  "topped-up": "Le filtre est tenu plein",
   unknown: "Personne ne sait comment pend le filtre",
 };
 
 const next: Readonly<Record<NextReading["why"], (time: string) => string>> = {
-  narrows: (time) => `Relire vers ${time} : c’est ce qui précise le plus.`,
-  "is-it-clogging": (time) => `Relire vers ${time}, pour voir si le filtre se bouche.`,
-  "nearly-through": (time) => `Revoir vers ${time} : une lecture avant n’apprend guère.`,
+  narrows: (time) => `Mesurer vers ${time} : c’est ce qui précise le plus.`,
+  "is-it-clogging": (time) => `Mesurer vers ${time}, pour voir si le filtre se bouche.`,
+  "nearly-through": (time) => `Revoir vers ${time} : un relevé avant n’apprend guère.`,
 };
 
 export const drip: Spoken<typeof english.drip> = {
@@ -29,21 +29,21 @@ export const drip: Spoken<typeof english.drip> = {
   shapes,
   looked,
   forecast: {
-    none: "Deux lectures font une prévision. Lire ce qu’il y a dans le récipient, sans presser.",
-    second: (time) => `Une deuxième lecture fait la prévision. Le plus utile : vers ${time}.`,
-    secondNow: "Une deuxième lecture fait la prévision. La prendre maintenant.",
+    none: "Deux relevés font une prévision. Mesurer ce qu’il y a dans le récipient, sans presser.",
+    second: (time) => `Un deuxième relevé fait la prévision. Le plus utile : vers ${time}.`,
+    secondNow: "Un deuxième relevé fait la prévision. Le faire maintenant.",
     next,
-    nextNow: "Relire maintenant.",
+    nextNow: "Mesurer à nouveau maintenant.",
     through: (share, time) => `${share} passés vers ${time}`,
     reached: (share, time) => `${share} passés depuis ${time} environ`,
     between: (early, late) => `8 fois sur 10 entre ${early} et ${late}`,
     never: (share) =>
-      `À cette allure il n’atteindra peut-être jamais ${share} : une heure serait devinée.`,
+      `À cette allure il n’atteindra peut-être jamais ${share} : donner une heure serait deviner.`,
     // Pratique courante, sans source, comme en anglais.
-    help: "Ce qui aide : un filtre neuf, mouillé. Y porter le caillé entier ; ne pas racler ni presser.",
+    help: "Ce qui aide : un filtre neuf, mouillé. Y porter le caillé entier, sans racler ni presser.",
     blinding: {
       suspected: (rate, promised) =>
-        `Le filtre se bouche peut-être : ${rate} par heure, là où ${promised} étaient attendus. Relire bientôt.`,
+        `Le filtre se bouche peut-être : ${rate} par heure, là où ${promised} étaient attendus. Mesurer à nouveau bientôt.`,
       yes: (rate, promised) =>
         `Le filtre se bouche : ${rate} par heure, là où ${promised} étaient attendus.`,
     },
@@ -51,20 +51,20 @@ export const drip: Spoken<typeof english.drip> = {
   chart: {
     title: "L’égouttage",
     now: "maintenant",
-    key: "Points : lectures. Ligne : ce qui leur va. Hachures : 8 fois sur 10.",
-    keyOut: "Croix : lectures écartées.",
+    key: "Points : relevés. Ligne : la courbe qui leur va. Hachures : 8 fois sur 10.",
+    keyOut: "Croix : relevés écartés.",
     told: (count, last, time) =>
-      `${counted(count, "lecture", "lectures")}, la dernière ${last} à ${time}.`,
+      `${counted(count, "relevé", "relevés")}, le dernier ${last} à ${time}.`,
     ahead: (share, amount, time, early, late) =>
       `${share}, ${amount}, vers ${time}, 8 fois sur 10 entre ${early} et ${late}.`,
     reached: (share, amount) => `${share}, ${amount}, c’est atteint.`,
     unending: (share, amount) => `${share}, ${amount}, peut-être jamais atteint.`,
-    table: "Lectures et prévision de l’égouttage",
+    table: "Relevés et prévision de l’égouttage",
     time: "Heure",
     amount: "Recueilli",
     what: "Quoi",
-    read: "lu",
-    leftOut: "lu, écarté",
+    read: "mesuré",
+    leftOut: "mesuré, écarté",
     likely: (early, late) => `attendu, ${early} à ${late}`,
   },
   weigh: {
@@ -91,7 +91,7 @@ export const drip: Spoken<typeof english.drip> = {
       `Trouble reversé : ${amount} en ${counted(count, "passage", "passages")}`,
     running: (amount) => `Environ ${amount} sont passés depuis`,
     usually: (time, passes, batches, low, high) =>
-      `D’habitude clair après ${time} environ, ${counted(passes, "passage", "passages")} (${counted(batches, "lot", "lots")}, le plus souvent ${low === high ? low : `${low} à ${high}`})`,
+      `D’habitude clair vers ${time}, ${counted(passes, "passage", "passages")} (${counted(batches, "lot", "lots")}, surtout ${low === high ? low : `${low} à ${high}`})`,
     learnt: (wait, batches) =>
       `Demande après ${wait} : appris de ${counted(batches, "lot", "lots")} d’ici.`,
   },

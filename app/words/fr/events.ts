@@ -67,9 +67,9 @@ const LOOKS: Readonly<Record<EventMap["look.noted"]["look"], string>> = {
   "not-yet": "Goûté : pas encore",
   right: "Goûté : bon",
   "too-far": "Goûté : trop loin",
-  "finer-filter": "Ne clarifiait pas : filtre plus fin",
-  "cold-rest": "Ne clarifiait pas : repos au froid",
-  accept: "Ne clarifiait pas : accepté tel quel",
+  "finer-filter": "Restait trouble : filtre plus fin",
+  "cold-rest": "Restait trouble : repos au froid",
+  accept: "Restait trouble : accepté tel quel",
 };
 
 const STANDS: Readonly<Record<EventMap["vessel.moved"]["to"], string>> = {
@@ -84,7 +84,7 @@ const EMPTY: Readonly<Record<EventMap["tare.noted"]["vessel"], string>> = {
 };
 
 const HANDED: Readonly<Record<EventMap["alarm.handed"]["to"], string>> = {
-  "phone-clock": "aussi réglée sur l’horloge du téléphone",
+  "phone-clock": "aussi réglée sur l’alarme du téléphone",
   person: "aussi surveillée par quelqu’un",
   vessel: "aussi écrite sur le récipient",
 };
@@ -103,9 +103,9 @@ const sayings: Sayings = {
   "run.resumed": () => "Repris",
   "ready.set": ({ by }) => `À tenir prêt pour ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Mis ${STANDS[to]}`,
-  "hands.changed": ({ initials }) => `Repris par ${initials}`,
+  "hands.changed": ({ initials }) => `Relais pris par ${initials}`,
   "lot.noted": ({ ingredient, lot, useBy }) =>
-    `Lot de ${ingredient} : ${lot}${useBy === undefined ? "" : `, à consommer jusqu’au ${day(useBy)}`}`,
+    `Numéro de lot, ${ingredient} : ${lot}${useBy === undefined ? "" : `, à consommer jusqu’au ${day(useBy)}`}`,
   "run.repoured": (event, { style }) =>
     `Trouble reversé : ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>
@@ -115,7 +115,7 @@ const sayings: Sayings = {
   "topup.poured": ({ ml, planned, advised }, { style }) =>
     `Appoint de ${volume(ml, style)} (prévu ${volume(planned, style)}, conseillé ${volume(advised, style)})`,
   "alarm.heard": ({ visit, at, dueAt }, { step }) =>
-    `Alarme entendue : ${step(visit)}${late(at - dueAt)}`,
+    `Alarme acquittée : ${step(visit)}${late(at - dueAt)}`,
   "alarm.handed": ({ at, dueAt, to, who }) =>
     `L’attente jusqu’à ${dueTime(dueAt, at)} est ${who === undefined ? HANDED[to] : `aussi surveillée par ${who}`}`,
   "due.moved": ({ visit, dueAt }, { step }) =>
@@ -135,7 +135,7 @@ const sayings: Sayings = {
   "verdict.given": ({ verdict, repeat, text }) =>
     [tasting.verdicts[verdict], tasting.repeats[repeat], ...(text === "" ? [] : [text])].join(", "),
   "tag.added": ({ tag }) => `Repère mis : ${tag}`,
-  "tag.removed": ({ tag }) => `Repère ôté : ${tag}`,
+  "tag.removed": ({ tag }) => `Repère retiré : ${tag}`,
   "photo.added": () => "Photo prise",
   "photo.removed": () => "Photo retirée",
   "stock.poured": ({ count, unit, ml }, { style }) =>

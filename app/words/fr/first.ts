@@ -2,16 +2,16 @@ import type { first as english } from "../en/first.ts";
 
 export const first: typeof english = {
   title: "Première fois ?",
-  what: "De la fiche à la bouteille étiquetée : que peser, quand revenir, ce qui est passé. Elle sonne, elle note, et marche sans réseau.",
-  practise: "S’exercer sur un lavage",
+  what: "De la fiche à la bouteille étiquetée : que peser, quand revenir, ce qui est passé. L’application sonne, note, et marche sans réseau.",
+  practise: "S’exercer à clarifier",
   practiseWhy:
-    "Tout le lavage en une minute, avec des attentes de quelques secondes. Récipient vide. Rien n’en est gardé.",
-  name: "Lavage d’essai",
+    "Toute la clarification en une minute environ, avec des attentes de quelques secondes. Récipient vide. Rien n’en est gardé.",
+  name: "Clarification d’essai",
   mark: "Exercice : les attentes durent des secondes, rien n’est gardé.",
   leave: "Quitter l’exercice",
-  over: "Voilà un lavage entier",
+  over: "Voilà une clarification entière",
   overWhy:
-    "Un vrai dure une journée. L’application sonne à chaque attente et retient chaque chiffre.",
+    "Une vraie dure une journée. L’application sonne à chaque attente et retient chaque chiffre.",
   done: "Fini, l’effacer",
   gone: "L’exercice est effacé.",
 };

@@ -12,7 +12,7 @@ export const handing: Spoken<typeof english.handing> = {
     spec: (name) => `La fiche de ${name}, avec ce qui la compose`,
     day: "Tous les lots en cours et planifiés",
   },
-  how: "Sur l’autre téléphone, ouvrir Outils, puis « Reprendre d’un autre téléphone », et tenir sa caméra au-dessus de ce code. Aucun réseau n’est nécessaire.",
+  how: "Sur l’autre téléphone, ouvrir Outils, puis « Recevoir d’un autre téléphone », et tenir sa caméra au-dessus de ce code. Aucun réseau n’est nécessaire.",
   loop: (count) => `${frames(count)}, l’un après l’autre, en boucle, dans n’importe quel ordre.`,
   at: (at, count) => `${at} sur ${count}`,
   pause: "Figer ce code",
@@ -23,18 +23,18 @@ export const handing: Spoken<typeof english.handing> = {
   stays:
     "Tout reste aussi sur ce téléphone. Dire qui continue, pour qu’un seul sonne et non les deux.",
   take: {
-    title: "Reprendre d’un autre téléphone",
-    why: "Tenir la caméra au-dessus du code que l’autre téléphone montre sous « Transmettre ». Ce qui a été fait sur les deux est gardé. Au-dessus du code d’une étiquette, elle ouvre ce lot.",
+    title: "Recevoir d’un autre téléphone",
+    why: "Tenir la caméra au-dessus du code que l’autre téléphone montre dans « Transmettre ». Ce qui a été fait sur les deux est gardé. Au-dessus du code d’une étiquette, elle ouvre ce lot.",
     open: "Ouvrir la caméra",
     stop: "Fermer la caméra",
     seen: (seen, count) => `${seen} sur ${frames(count)} lus`,
     looking: "Recherche d’un code…",
     refused:
-      "La caméra n’est pas permise ici. La permettre pour ce site dans les réglages du téléphone, ou faire transmettre un fichier.",
+      "La caméra n’est pas autorisée ici. L’autoriser pour ce site dans les réglages du téléphone, ou faire transmettre un fichier.",
     absent:
-      "Aucune caméra trouvée. Faire transmettre un fichier par l’autre téléphone, et le reprendre comme sauvegarde.",
-    damaged: "Ce qui a été lu est abîmé. Fermer la caméra, la rouvrir, et lire encore.",
-    done: (count) => `${counted(count, "entrée reprise", "entrées reprises")}.`,
+      "Aucune caméra trouvée. Faire transmettre un fichier par l’autre téléphone, et l’importer comme sauvegarde.",
+    damaged: "Ce qui a été lu est abîmé. Fermer la caméra, la rouvrir, et lire à nouveau.",
+    done: (count) => `${counted(count, "entrée reçue", "entrées reçues")}.`,
     toBench: "Au Poste",
   },
 };

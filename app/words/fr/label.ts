@@ -25,7 +25,7 @@ const ALLERGENS: Readonly<Record<Allergen, string>> = {
 
 const METHODS: Readonly<Record<ServeCard["method"], string>> = {
   stirred: "Remuer sur glace",
-  shaken: "Secouer sur glace",
+  shaken: "Frapper au shaker",
   "over-ice": "Sur glace",
   blended: "Mixer avec glace",
   straight: "Direct du frigo",
@@ -48,7 +48,7 @@ const labelAbv = (strength: number): string => `environ ${decimals(strength * 10
 function labelRows(label: Label, size: number | undefined, style: VolumeStyle): readonly CardRow[] {
   return [
     { term: "Lot", says: label.batch },
-    { term: "Fabriqué", says: dateYear(label.madeAt) },
+    { term: "Fabriqué le", says: dateYear(label.madeAt) },
     { term: "Titre", says: labelAbv(label.strength) },
     ...(size === undefined ? [] : [{ term: "Bouteille", says: volume(size, style) }]),
   ];
@@ -59,7 +59,7 @@ function serveRows(card: ServeCard, style: VolumeStyle): readonly CardRow[] {
   const ice = card.ice > 0.005 ? `, ${percent(card.ice)} de glace` : "";
   return [
     { term: "Dose", says: volume(card.pour, style) },
-    { term: "Comment", says: METHODS[card.method] },
+    { term: "Méthode", says: METHODS[card.method] },
     { term: "Eau", says: waterWords(card, style) },
     { term: "Dans le verre", says: inGlass + ice },
     ...(card.glass === "" ? [] : [{ term: "Verre", says: card.glass }]),
@@ -103,8 +103,8 @@ const GARNISH = "Ce qu’apporte la garniture n’est pas listé.";
 
 export const label: Spoken<typeof english> = {
   title: "Étiquette",
-  lost: "Ce lot n’est pas sur ce téléphone : il n’y a rien à étiqueter.",
-  toLog: "Son journal",
+  lost: "Ce lot n’est pas sur ce téléphone : il n’y a rien à étiqueter. Le recevoir du téléphone qui l’a fait, dans Outils.",
+  toLog: "Son dossier",
   toShelf: "Étagère",
   planned: "Pas encore en bouteille : titre et bouteilles sont ceux du plan.",
   card: "Étiquette",
@@ -120,7 +120,7 @@ export const label: Spoken<typeof english> = {
       ? `${count} bouteille de ${size}`
       : `${count} bouteilles de ${size}, une étiquette chacune`,
   noServe: "Pas de fiche de service : d’après son journal il n’y a rien dans la bouteille.",
-  which: "Quoi imprimer",
+  which: "À imprimer",
   kinds: {
     bottle: "Étiquette de bouteille",
     serve: "Fiche de service",
@@ -136,7 +136,7 @@ export const label: Spoken<typeof english> = {
   leftOut: (what) => `Pas de place ici pour : ${what.join(" ; ")}.`,
   code: "le code avec le nom du lot",
   codeNote:
-    "Le code porte le nom du lot. Outils, Reprendre d’un autre téléphone, ouvre le lot avec lui.",
+    "Le code porte le nom du lot. Outils, Recevoir d’un autre téléphone, ouvre le lot avec lui.",
   howMany: "Combien",
   copiesEach: "Une par bouteille",
   copiesNumber: "Un nombre de chacune",
@@ -161,15 +161,15 @@ export const label: Spoken<typeof english> = {
   sharePng: "Partager en image",
   pngNote: "L’image est une étiquette à 300 points par pouce, et dit sa taille.",
   asPicture:
-    "Certaines lettres de cette étiquette manquent aux polices propres du PDF : il la porte en image.",
-  saved: "Ce navigateur n’a pas de feuille de partage pour cela. C’est dans les téléchargements.",
+    "Certaines lettres de cette étiquette manquent aux polices intégrées du PDF : il la porte en image.",
+  saved: "Ce navigateur n’a pas de menu de partage pour cela. C’est dans les téléchargements.",
   notDrawn: "Ce navigateur n’a pas pu dessiner l’étiquette. Partager le texte.",
   share: "Partager en texte",
   shareTitle: (name, batch) => `${name}, ${batch}`,
-  shared: "Passé à la feuille de partage.",
-  copied: "Ce navigateur n’a pas de feuille de partage. Le texte est copié : le coller où il faut.",
+  shared: "Remis au menu de partage.",
+  copied: "Ce navigateur n’a pas de menu de partage. Le texte est copié : le coller où il faut.",
   neither:
-    "Ce navigateur ne peut ni partager ni copier. Marquer le texte ci-dessous et le copier à la main.",
+    "Ce navigateur ne peut ni partager ni copier. Sélectionner le texte ci-dessous et le copier à la main.",
   means: "Ce que dit l’étiquette, et pourquoi",
   sizeRule:
     "Taille : les lettres ne descendent jamais sous 2,3 mm (6,5 pt), leurs minuscules sous 1,2 mm de haut (UE 1169/2011, article 13). Un nom long rétrécit, puis passe à la ligne. Si la place manque, les rappels partent d’abord, puis le jour de fabrication, puis le code. Ce qui se vend en bouteille peut demander des chiffres plus grands selon la réglementation locale.",

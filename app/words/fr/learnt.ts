@@ -7,16 +7,16 @@ const batches = (count: string): string =>
 export const learnt: Spoken<typeof english.learnt> = {
   title: "Ce que disent vos lots",
   demoTitle: "Ce que disent les lots de la démo",
-  none: "Rien encore. Dès la troisième clarification finie, vos propres lots commencent à fixer l’attendu.",
+  none: "Rien encore. Dès la troisième clarification terminée, vos propres lots commencent à fixer l’attendu.",
   back: "Carnet",
   specs: "Boisson par boisson",
   specLine: (count) => batches(count),
   kind: (procedure, shape, dairy) => `${procedure}, ${shape}, ${dairy}`,
   kinds: "Ce qu’on attend du prochain lot",
   kindsWhy:
-    "D’après vos propres lots et, tant qu’ils sont peu, la pratique courante. 8 lots sur 10 devraient tomber dans la marge. Un lot très écarté compte peu, pour qu’un seul ne la fasse pas basculer.",
+    "D’après vos propres lots et, tant qu’ils sont peu, la pratique courante. 8 lots sur 10 devraient tomber dans la fourchette. Un lot très écarté compte peu, pour qu’un seul ne la fasse pas basculer.",
   source:
-    "Moyennes normales dans un niveau de maison (Gelman et autres, Bayesian Data Analysis) ; t de Student à 4 degrés de liberté contre les lots étranges (Lange, Little et Taylor 1989). En simulation, 80 à 85 % des lots suivants tombaient dans la marge.",
+    "Moyennes normales dans un niveau de maison (Gelman et autres, Bayesian Data Analysis) ; t de Student à 4 degrés de liberté contre les lots atypiques (Lange, Little et Taylor 1989). En simulation, 80 à 85 % des lots suivants tombaient dans la fourchette.",
   lesson: "Quoi",
   expect: "Attendu",
   range: "8 sur 10",
@@ -40,7 +40,7 @@ export const learnt: Spoken<typeof english.learnt> = {
     inside: "Aucun n’est en dehors.",
     few: (count, least) => `${batches(count)} : les limites se tracent dès ${least} lots.`,
     widened: (low, high) =>
-      `Un lot étrange a élargi ces limites ; sans lui elles iraient de ${low} à ${high}.`,
+      `Un lot atypique a élargi ces limites ; sans lui elles iraient de ${low} à ${high}.`,
     reading:
       "Moyenne ± 2,66 × l’écart moyen d’un lot au suivant (carte aux valeurs individuelles, NIST/SEMATECH e-Handbook 6.3.2.2). Un losange plein est en dehors.",
     high: "limite haute",
@@ -52,10 +52,11 @@ export const learnt: Spoken<typeof english.learnt> = {
   },
   matters: {
     title: "Ce qui semble aller ensemble",
-    few: (count) => `${batches(count)} : n est trop petit pour le dire. Dès huit, ceci regarde.`,
+    few: (count) =>
+      `${batches(count)} : n est trop petit pour le dire. À partir de huit, la recherche commence.`,
     why: "Des choses qui ont monté et baissé ensemble dans vos lots. Cela ne dit pas que l’une a fait l’autre : d’autres ont pu changer en même temps.",
     looked: (count, batchCount) =>
-      `${count} paires d’une entrée et d’un résultat ont été regardées dans ${batches(batchCount)}.`,
+      `${count} paires d’un facteur et d’un résultat ont été examinées dans ${batches(batchCount)}.`,
     nothing: "Aucune ne sort de ce que donnerait le hasard.",
     rest: "Toutes les autres paires",
     more: (input, result) =>
@@ -65,7 +66,7 @@ export const learnt: Spoken<typeof english.learnt> = {
     order: (result, way) =>
       `Quand le punch était versé dans le lait, « ${result} » était le plus souvent plus ${way === "higher" ? "haut" : "bas"}`,
     figures: (rho, n, p) => `corrélation de rangs ${rho}, n = ${n}, p ${p}`,
-    p: "p est corrigée de tout ce qui a été regardé (Holm 1979) : sous 0,05, moins d’une telle liste sur 20 en montrerait une seule par hasard. Corrélation de rangs de Spearman.",
+    p: "p est corrigée pour tout ce qui a été examiné (Holm 1979) : sous 0,05, moins d’une telle liste sur 20 en montrerait une seule par hasard. Corrélation de rangs de Spearman.",
     scatter: (input, result) => `${input} en largeur, ${result} en hauteur`,
     table: "Les plus probables d’abord ; p est corrigée",
     pair: "Paire",
@@ -82,12 +83,12 @@ export const learnt: Spoken<typeof english.learnt> = {
     link: "Ce que disent vos lots",
   },
   demo: {
-    title: "Histoire de démo",
-    why: "Une vingtaine de lots inventés d’un bar inventé, sur six mois : un raté, un meilleur par chance, une tendance à trouver. Ils sont marqués démo et n’apprennent rien à vos plans.",
-    put: "Mettre l’histoire de démo",
-    remove: "Retirer l’histoire de démo",
-    removeWhy: "Retire ces lots inventés et ce qui leur fut ajouté. Les vôtres restent.",
-    done: "L’histoire de démo est dans le Carnet",
+    title: "Historique de démo",
+    why: "Une vingtaine de lots inventés, sur six mois : un raté, un meilleur par chance, une tendance à trouver. Marqués démo ; vos plans n’en apprennent rien.",
+    put: "Mettre l’historique de démo",
+    remove: "Retirer l’historique de démo",
+    removeWhy: "Retire ces lots inventés et ce qui y a été ajouté. Les vôtres restent.",
+    done: "L’historique de démo est dans le Carnet",
     removed: (count) =>
       count === "0" || count === "1"
         ? `${count} lot de la démo retiré`

@@ -4,7 +4,7 @@ import { counted } from "./count.ts";
 
 export const photos: Spoken<typeof english.photos> = {
   title: "Photos",
-  none: "Pas encore de photo. Une à contre-jour montre le mois prochain s’il était clair.",
+  none: "Pas encore de photo. Prise à contre-jour, elle montrera dans un mois s’il était clair.",
   take: "Prendre une photo",
   choose: "Choisir une photo",
   working: "Réduction pour la garder…",

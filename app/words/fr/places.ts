@@ -17,7 +17,7 @@ export const places: Spoken<typeof english.places> = {
     `Le stockage du téléphone ne s’est pas ouvert : ${why}. Fermer tout à fait l’application et la rouvrir. Rien de ce qui était enregistré n’est perdu.`,
   superseded: "une version plus récente est ouverte dans une autre fenêtre",
   slowToOpen:
-    "c’est long. Elle essaie encore ; fermer les autres fenêtres de l’application et patienter un peu",
+    "c’est long. L’application essaie encore ; fermer les autres fenêtres de l’application et patienter un peu",
   loading: "Ouverture…",
   partMissing:
     "Une partie de l’application ne s’est pas chargée. Finir ce qui est en cours, puis fermer l’application et la rouvrir.",
@@ -32,14 +32,14 @@ export const places: Spoken<typeof english.places> = {
   noRoom:
     "NON ENREGISTRÉ : le téléphone n’a plus de place. Le dernier geste n’est pas enregistré. Supprimer vidéos, photos ou applications du téléphone, puis le refaire.",
   penElsewhere:
-    "Une autre fenêtre de l’application a la main pour écrire : celle-ci montre seulement.",
+    "Une autre fenêtre de l’application écrit en ce moment : celle-ci ne fait que montrer.",
   takePen: "Travailler dans cette fenêtre",
   newerStorage:
     "Une version plus récente de l’application a écrit sur ce téléphone. Celle-ci montre ce qu’elle comprend et ne change rien : fermer tout à fait l’application et la rouvrir pour avoir la plus récente.",
   workingOut: (done, all) => `Lecture des journaux : ${done} sur ${counted(all, "lot", "lots")}…`,
   lost: "Il n’y a rien à cette adresse. Cela a peut-être été retiré.",
   updateWaiting: "Une nouvelle version est prête. Elle ne démarrera pas d’elle-même.",
-  updateNow: "Redémarrer avec elle",
+  updateNow: "Redémarrer maintenant",
   unread: (count) =>
     count < 2
       ? `Cette version n’a pas pu lire ${count} entrée enregistrée. Elle est gardée telle quelle ; une mise à jour la lira peut-être.`

@@ -46,8 +46,8 @@ export const plan: Spoken<typeof english.plan> = {
     says: (count, milk) =>
       milk === undefined ? ingredients(count) : `${ingredients(count)} et ${whole(milk)} de lait`,
     amounts: "Quantités",
-    exact: "Exactes",
-    jigger: (step) => `Mesure ${whole(step)}`,
+    exact: "Précis",
+    jigger: (step) => `Doseur ${whole(step)}`,
     scale: (step) => `Balance ${whole(step)}`,
     change: (changes) => `Face à l’exact : ${changes.map(whole).join(", ")}`,
     changes: {
@@ -61,7 +61,7 @@ export const plan: Spoken<typeof english.plan> = {
     before: "Dans le punch",
     together: "Dans un seul récipient",
     milk: "Lait",
-    ratio: (parts) => `${parts} de punch`,
+    ratio: (parts) => `${parts} avec le punch`,
     after: "Réservé pour l’appoint",
   },
   yield: "Devrait passer",
@@ -73,12 +73,12 @@ export const plan: Spoken<typeof english.plan> = {
 
   stages: "Équilibre",
   stagesSay: (bottled, glass) =>
-    `${whole(`${bottled} en bouteille`)}, ${whole(`${glass} en verre`)}`,
+    `${whole(`${bottled} en bouteille`)}, ${whole(`${glass} dans le verre`)}`,
   stage: {
     mixed: "Mélangé",
     washed: "Clarifié",
     "topped-up": "En bouteille",
-    glass: "En verre",
+    glass: "Dans le verre",
   },
   rows: {
     volume: "Volume",
@@ -89,7 +89,7 @@ export const plan: Spoken<typeof english.plan> = {
     ratio: "Sucre : acide",
   },
   balanceNote:
-    "Toucher un chiffre pour voir son calcul. ± est la marge probable des étiquettes et des mesures.",
+    "Toucher un chiffre pour voir son calcul. ± est la fourchette probable des étiquettes et des doseurs.",
 
   curdle: "Va-t-il cailler ?",
   verdict: { clearly: "Nettement", borderline: "Limite", no: "Non" },
@@ -106,13 +106,14 @@ export const plan: Spoken<typeof english.plan> = {
     "no-dairy": "Il n’y a pas de lait.",
     "no-casein": "Ce lait n’a pas de caséine : il ne caille pas comme un lait animal.",
     "no-data": "Aucune mesure de ce lait n’a été trouvée : prendre le verdict pour une estimation.",
-    "hot-and-strong": "Chaud et fort ensemble dissolvent le caillé : laisser d’abord refroidir.",
+    "hot-and-strong":
+      "Chaud et fort ensemble dissolvent le caillé : laisser d’abord refroidir le punch.",
     "cold-and-slow": "Un lait froid caille lentement et fin : lui laisser plus de temps.",
     "heated-milk": "Un lait qui a été chauffé caille un peu plus tôt et plus fin.",
     "alcohol-effect-assumed":
       "L’effet de l’alcool sur le point de caillage est supposé, non mesuré.",
     "beyond-alcohol-data":
-      "Plus fort que tout ce qui fut mesuré : prendre le pH pour une estimation.",
+      "Plus fort que tout ce qui a été mesuré : prendre le pH pour une estimation.",
     "alcohol-may-clot-alone": "Aussi fort, l’alcool seul peut faire tourner le lait.",
   },
   fixIntro: "L’un de ceux-ci suffit pour cailler nettement :",
@@ -155,8 +156,8 @@ export const plan: Spoken<typeof english.plan> = {
     },
     freezes: (at) => `La bouteille gèle, dès ${whole(at)}`,
     stays: (at) => `La bouteille reste liquide, jusqu’à ${whole(at)}`,
-    close: (at) => `La bouteille commence à geler à ${whole(at)} : de justesse`,
-    in: { freezes: "Gèle", stays: "Reste liquide", close: "Près de geler" },
+    close: (at) => `La bouteille commence à geler à ${whole(at)} : c’est limite`,
+    in: { freezes: "Gèle", stays: "Reste liquide", close: "Tout près de geler" },
     freezesNote:
       "Une bouteille pleine peut éclater en gelant : laisser du vide, ou la garder au frigo.",
     get closeNote() {
@@ -196,7 +197,7 @@ export const plan: Spoken<typeof english.plan> = {
 
   ready: {
     title: "Prêt pour",
-    says: "Quand commencer, et quand il faut des mains",
+    says: "Quand commencer, et quand il faut quelqu’un",
     date: "Date",
     time: "Heure",
     needDate: "Choisir une date d’où remonter.",
@@ -207,7 +208,7 @@ export const plan: Spoken<typeof english.plan> = {
     startBy: (time) => `Commencer au plus tard ${time}`,
     late: (length) => `Trop tard : commencé maintenant, il est prêt ${length} après`,
     guess:
-      "Cinq minutes pour chaque chose faite à la main ; une infusion au plus long ; l’égouttage selon volume et filtres, à un facteur trois près tant qu’il n’est pas lu.",
+      "Cinq minutes pour chaque chose faite à la main ; une infusion au plus long ; l’égouttage selon volume et filtres, à un facteur trois près tant qu’il n’est pas mesuré.",
     odd: {
       twice:
         "Les horloges reculent à ce moment : l’heure s’affiche deux fois. La première vaut ici.",
@@ -223,16 +224,16 @@ export const plan: Spoken<typeof english.plan> = {
   startRounded: "quantités arrondies",
   startLot: (count) => `une fournée sur ${count}`,
   cannot: "Ceci ne peut pas encore être planifié",
-  nearest: (abv) => `Aller plutôt à ${abv}`,
-  inProportion: "Le verser en proportion",
+  nearest: (abv) => `Viser plutôt ${abv}`,
+  inProportion: "Le verser plutôt en proportion",
   noProcedure:
     "Le procédé de cette fiche n’est plus là. En choisir un autre dans la fiche, puis commencer le lot.",
   working: "Comment c’est calculé",
   close: "Fermer",
-  from: "De",
+  from: "D’après",
   formula: "Formule",
   source: "Source",
-  limits: "Exactitude",
+  limits: "Précision",
   within: (amount) => `± ${amount}`,
   names: figureNames,
   rules: figureRules,

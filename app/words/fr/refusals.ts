@@ -8,6 +8,7 @@ const KINDS: Readonly<Record<string, string>> = {
   ingredient: "ingrédient",
   procedure: "procédé",
   planned: "lot planifié",
+  photo: "photo",
 };
 
 export const refusals: typeof english = {
@@ -38,7 +39,7 @@ export const refusals: typeof english = {
     "Ce qui infuse boit tout le liquide. En mettre moins, ou plus de liquide.",
   "stock-unused": () => "Cette fiche n’utilise pas cet ingrédient. En choisir un autre.",
   "vessel-too-small": () =>
-    "Ce récipient est trop petit pour le lot : les filtres boiraient ce qu’il tient. En prendre un plus grand.",
+    "Ce récipient est trop petit pour le lot : les filtres boiraient ce qu’il contient. En prendre un plus grand.",
   "size-too-small": () =>
     "Ce lot est trop petit : il ne resterait rien après la part du caillé et des filtres. L’agrandir.",
   "spec-holds-nothing": () =>
@@ -50,15 +51,16 @@ export const refusals: typeof english = {
   "nothing-held-back": () =>
     "Un titre est visé, mais rien n’est réservé pour l’atteindre. Réserver une part du spiritueux, ou faire l’appoint en proportion.",
   "procedure-without-end": () =>
-    "Ce procédé n’arrive jamais à sa fin : certaines étapes ne mènent que l’une à l’autre. Le corriger sous Procédés, puis commencer.",
-  "run-already-started": () => "Ce lot est déjà commencé.",
-  "run-not-started": () => "Ce lot n’a pas été commencé sur ce téléphone.",
+    "Ce procédé n’arrive jamais à sa fin : certaines étapes ne mènent que l’une à l’autre. Le corriger dans Procédés, puis commencer.",
+  "run-already-started": () => "Ce lot est déjà commencé. L’ouvrir depuis le Poste.",
+  "run-not-started": () =>
+    "Ce lot n’a pas été commencé sur ce téléphone. Le commencer depuis son plan, ou le recevoir de l’autre téléphone dans Outils.",
   "run-ended": () => "Ce lot est terminé. Son journal reste dans le Carnet.",
   "step-not-open": () =>
     "Cette étape est déjà finie, peut-être dans une autre fenêtre. L’écran montre maintenant où en est le lot.",
   "reading-missing": () => "Mesurer d’abord : cette étape a besoin d’un chiffre pour finir.",
   "look-missing": () => "Dire d’abord ce qu’on voit : clair, voilé ou trouble.",
-  "reading-not-a-number": () => "Ce chiffre ne peut être mesuré. Le saisir à nouveau.",
+  "reading-not-a-number": () => "Un tel chiffre ne peut pas être mesuré. Le saisir à nouveau.",
   "reading-above-poured": ({ most }) =>
     `C’est plus qu’il n’en est entré dans le récipient (environ ${Math.round(Number(most))} ml). Vérifier les chiffres.`,
   "tare-missing": () =>
@@ -66,7 +68,7 @@ export const refusals: typeof english = {
   "weight-below-tare": ({ gross, tare }) =>
     `${mass(Number(gross))}, c’est moins que le récipient vide (${mass(Number(tare))}). Vérifier les chiffres, ou repeser le récipient.`,
   "order-does-not-fit": () =>
-    "Cela n’est pas de cette étape. L’écran montre où en est le lot ; le refaire là.",
+    "Cela ne va pas avec cette étape. L’écran montre où en est le lot ; le refaire là.",
   "no-bottles": () => "Dire combien de bouteilles sont remplies, au moins une.",
   "note-empty": () => "La note est vide. Écrire d’abord quelque chose.",
   "taste-empty": () => "La feuille est vide. Donner au moins une note ou choisir un mot.",
@@ -79,38 +81,40 @@ export const refusals: typeof english = {
   "not-a-picture": () =>
     "Ce fichier n’est pas une image que le téléphone sait ouvrir. En choisir un autre ; rien n’a changé.",
   "undo-later-first": () => "Autre chose a été fait après. Annuler d’abord l’étape suivante.",
-  "nothing-to-undo": () => "Il n’y a plus rien à annuler ici.",
+  "nothing-to-undo": () => "Il n’y a plus rien à annuler ici. Le journal montre ce qui compte.",
   "part-missing": () =>
     "Une partie de l’application ne s’est pas chargée : rien n’a été noté. Fermer tout à fait l’application, la rouvrir et recommencer.",
   "not-saved": ({ why }) => `NON ENREGISTRÉ : ${why}. Le refaire ; rien d’autre n’a changé.`,
   "no-room": () =>
     "NON ENREGISTRÉ : le téléphone n’a plus de place. Supprimer vidéos, photos ou applications du téléphone, puis le refaire ; rien d’autre n’a changé.",
   "pen-elsewhere": () =>
-    "Pas fait : une autre fenêtre de l’application écrit en ce moment. Toucher « Travailler dans cette fenêtre » au pied de l’écran, puis le refaire.",
+    "Rien de fait : une autre fenêtre de l’application écrit en ce moment. Toucher « Travailler dans cette fenêtre » au pied de l’écran, puis le refaire.",
   "newer-storage": () =>
-    "Pas fait : une version plus récente de l’application a écrit sur ce téléphone, et celle-ci ne fait que lire. Fermer tout à fait l’application et la rouvrir.",
+    "Rien de fait : une version plus récente de l’application a écrit sur ce téléphone, et celle-ci ne fait que lire. Fermer tout à fait l’application et la rouvrir.",
   "storage-silent": ({ why }) =>
     `Le stockage du téléphone n’a pas répondu : ${why}. Fermer tout à fait l’application, la rouvrir et réessayer. Rien n’a changé.`,
-  "backup-empty": () => "Ce fichier est vide. Rien n’a changé.",
+  "backup-empty": () =>
+    "Ce fichier est vide. Choisir celui fait par l’application. Rien n’a changé.",
   "backup-too-large": ({ most }) =>
-    `Ce fichier dépasse ${storageSize(Number(most))}, plus qu’aucune sauvegarde. Rien n’a changé.`,
+    `Ce fichier dépasse ${storageSize(Number(most))}, plus qu’aucune sauvegarde. Choisir celui fait par l’application. Rien n’a changé.`,
   "backup-too-many-lines": ({ most }) =>
-    `Ce fichier tient plus de ${decimals(Number(most), 0)} lignes, plus qu’aucune sauvegarde. Rien n’a changé.`,
+    `Ce fichier contient plus de ${decimals(Number(most), 0)} lignes, plus qu’aucune sauvegarde. Choisir celui fait par l’application. Rien n’a changé.`,
   "backup-encoding": () =>
-    "Ce fichier a été réenregistré dans un autre codage (UTF-16). L’enregistrer en UTF-8, ou prendre le fichier fait par l’application. Rien n’a changé.",
+    "Ce fichier a été réenregistré dans un autre encodage (UTF-16). L’enregistrer en UTF-8, ou choisir celui fait par l’application. Rien n’a changé.",
   "backup-not-text": () =>
-    "Ce n’est pas un fichier de texte, donc pas une sauvegarde : peut-être une image. Rien n’a changé.",
-  "backup-not-ours": () => "Ce fichier n’est pas une sauvegarde de Second Pour. Rien n’a changé.",
+    "Ce n’est pas un fichier de texte, donc pas une sauvegarde : peut-être une image. Choisir celui fait par l’application. Rien n’a changé.",
+  "backup-not-ours": () =>
+    "Ce fichier n’est pas une sauvegarde de Second Pour. Choisir celui fait par l’application. Rien n’a changé.",
   "backup-newer": ({ version }) =>
     `Cette sauvegarde vient d’une version plus récente (format ${version}). Mettre l’application à jour, puis réessayer. Rien n’a changé.`,
   "backup-unreadable": () =>
     "Le téléphone n’a pas pu lire ce fichier jusqu’au bout. Le copier sur le téléphone, puis le choisir à nouveau. Rien n’a changé.",
-  "backup-given-up": () => "Abandonné. Rien n’a changé.",
+  "backup-given-up": () => "Arrêté. Rien n’a changé.",
   "backup-added-unread": ({ why }) =>
     `Tout a été ajouté, mais n’a pu être relu : ${why}. Fermer tout à fait l’application et la rouvrir.`,
   "line-too-long": ({ most }) => `dépasse ${storageSize(Number(most))}, plus qu’aucune entrée.`,
   "line-not-utf8": () =>
-    "contient des lettres dans un autre codage que l’UTF-8 : abîmée, ou réenregistrée par un autre programme.",
+    "contient des lettres dans un autre encodage que l’UTF-8 : abîmée, ou réenregistrée par un autre programme.",
   "line-too-deep": ({ most }) =>
     `crochets emboîtés plus de ${most} fois, plus que dans aucune entrée.`,
   "line-not-json": () => "illisible (pas du JSON) : coupée ou modifiée.",
@@ -123,7 +127,8 @@ export const refusals: typeof english = {
     field === ""
       ? `ne contient pas : ${KINDS[kind ?? ""] ?? kind}.`
       : `dans ${KINDS[kind ?? ""] ?? kind}, « ${field} » n’est pas comme attendu.`,
-  "line-differs-here": () => "autre chose du même id est déjà ici ; ce qui est ici reste tel quel.",
+  "line-differs-here": () =>
+    "autre chose du même identifiant est déjà ici ; ce qui est ici reste tel quel.",
   "line-differs-above": () =>
-    "autre chose du même id est sur une ligne plus haut ; celle-là compte.",
+    "autre chose du même identifiant est sur une ligne plus haut ; celle-là compte.",
 };

@@ -5,7 +5,7 @@ const OIML =
 const DRINKS = `${OIML} ; ICUMSA SPS-4 (1998) pour le sucre`;
 const BALANCE = "bilan de masse : les masses s’additionnent, quoi que fassent les volumes";
 const FIT =
-  "un ajustement souvent cité de boissons remuées et secouées de 15 à 35 % vol, de mémoire ; fixe dès 50 %";
+  "un ajustement souvent cité de boissons remuées et passées au shaker de 15 à 35 % vol, de mémoire ; fixe dès 50 %";
 const HEAT =
   "bilan de chaleur : capacité thermique selon Melinder (2010), fusion 333,55 kJ/kg, chaleur de mélange de mémoire";
 const CHARGES =
@@ -37,7 +37,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
   measure: { source: "définition de la masse volumique" },
   rounded: {
     formula: "la graduation la plus proche de l’outil, jamais à rien",
-    source: "la mesure et la balance choisies dans Outils",
+    source: "le doseur et la balance choisis dans Outils",
   },
   mass: { formula: "m = Σ m_i, de chaque ingrédient par ses propres chiffres", source: BALANCE },
   volume: {
@@ -48,7 +48,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
   strength: {
     source: "OIML R 22 (1975), définition du titre alcoométrique volumique à 20 °C",
     limits:
-      "sa marge : étiquettes dans ce que permet l’UE, mesures dans les limites des mesures de service, les deux de seconde main",
+      "sa fourchette : étiquettes dans ce que permet l’UE, doseurs dans les limites des mesures de service, les deux de seconde main",
   },
   "per-litre": { source: DEFINITION },
   brix: {
@@ -72,7 +72,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
     source:
       "bilan de volume ; k de la pratique courante, sans source (0,25 à 0,45), ou de vos lots ; 20 ml par filtre : pratique courante, sans source",
     limits:
-      "la marge tient ce que devraient donner 8 lots sur 10, et reste un jugement tant que vos lots ne la remplacent pas",
+      "la fourchette contient ce que devraient donner 8 lots sur 10, et reste un jugement tant que vos lots ne la remplacent pas",
   },
   "held-back": {
     formula: "V = Σ quantité écrite × part réservée × échelle",
@@ -91,7 +91,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
     source:
       "constantes de dissociation avec activité de Davies ; lait ajusté à un maximum publié de l’indice tampon de 27,7 mmol/L par pH",
     limits:
-      "0,3 de part et d’autre avec du lait de vache jusqu’à 20 % vol, 0,5 là où l’absorption du lait est devinée : notre jugement, aucune clarification mesurée n’a pu être ouverte",
+      "0,3 de part et d’autre avec du lait de vache jusqu’à 20 % vol, 0,5 là où l’absorption du lait est une estimation : notre jugement, aucune clarification mesurée n’a pu être ouverte",
   },
   onset: {
     formula: "5,1 + 0,032 × (t − 25 °C) + 0,02 par % vol, pour le lait de vache",
@@ -118,7 +118,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
   water: {
     formula: "eau par volume = a x² + b x + c, x le titre avant la glace ; mixé : bilan de chaleur",
     source:
-      "un ajustement souvent cité de boissons remuées et secouées, de mémoire ; chaleur latente 333,55 kJ/kg",
+      "un ajustement souvent cité de boissons remuées et passées au shaker, de mémoire ; chaleur latente 333,55 kJ/kg",
     limits: "± 0,05 du volume avec de la glace ordinaire",
   },
   "own-water": {

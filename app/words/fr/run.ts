@@ -7,7 +7,7 @@ const done: Readonly<Record<string, string>> = {
   build: "Tout y est",
   pour: "C’est versé",
   curdle: "Le repos est fini",
-  curdleEarly: "Finir le repos plus tôt",
+  curdleEarly: "Abréger le repos",
   "wet-filter": "Le filtre est mouillé",
   "first-pass": "Il coule clair",
   "slow-drip": "Il ne coule plus",
@@ -20,18 +20,18 @@ const steps: Readonly<Record<string, string>> = {
   get "cold-rest"() {
     return `Couvert, entre ${degreesBare(2)} et ${degrees(4)}, sans le bouger.`;
   },
-  rack: "Tirer le liquide clair au-dessus du dépôt sans le troubler.",
+  rack: "Soutirer le liquide clair sans remuer le dépôt.",
   steep: "Couvert. Goûter à chaque appel ; passer quand c’est bon.",
   "strain-mesh": "Passer au tamis. Ne pas presser.",
   "strain-paper": "Puis au papier mouillé.",
-  melt: "Fondre le gras juste à point, loin des flammes. Le verser dans le spiritueux et secouer.",
+  melt: "Faire fondre le gras, sans plus, loin des flammes. Le verser dans le spiritueux et secouer.",
   mingle: "Laisser couvert ; secouer de temps en temps.",
   freeze: "Au congélateur.",
-  "lift-fat": "Casser le gras durci et l’ôter à froid.",
+  "lift-fat": "Casser le gras durci et le retirer à froid.",
   skins: "Peler les zestes sans le blanc sur le sucre, et les presser ensemble.",
   "draw-oil": "Couvert, jusqu’à ce que le sucre soit mouillé d’huile.",
   stir: "Remuer jusqu’à ce que tout soit dissous.",
-  cool: "Refroidir avant de lire : à chaud la lecture est fausse.",
+  cool: "Refroidir avant de mesurer : à chaud la mesure est fausse.",
   brix: "Lire les °Brix à température ambiante.",
   correct: "Trop léger : ajouter du sucre. Trop épais : ajouter de l’eau. Noter l’ajout.",
 };
@@ -44,10 +44,10 @@ export const run: Spoken<typeof english.run> = {
     milk: (amount, weight) =>
       `Mesurer ${amount} (${weight}) de lait froid dans le grand récipient.`,
     pourPunchIntoMilk: (amount) =>
-      `Verser le punch (${amount}) lentement dans le lait. Mêler une fois, doucement.`,
+      `Verser le punch (${amount}) lentement dans le lait. Mélanger une seule fois, doucement.`,
     pourMilkIntoPunch: (amount) =>
-      `Verser le lait lentement dans le punch (${amount}). Mêler une fois, doucement.`,
-    curdle: "Laisser le caillé se poser. Ne plus le remuer.",
+      `Verser le lait lentement dans le punch (${amount}). Mélanger une seule fois, doucement.`,
+    curdle: "Laisser le caillé se déposer. Ne plus remuer.",
     filter: (count) =>
       count < 2
         ? "Mouiller le filtre, laisser égoutter, placer un récipient dessous."
@@ -89,14 +89,14 @@ export const run: Spoken<typeof english.run> = {
   askAt: (time) => `demande à ${time}`,
   askedAt: (time) => `a demandé à ${time}`,
   overdue: (late) => `${late} de retard`,
-  collected: "Noter une lecture",
+  collected: "Noter un relevé",
   collectedSoFar: (amount, share) => `${amount} jusqu’ici, ${share} de l’attendu`,
   noneCollected: "Rien de noté",
   around: {
     stands: "Où il est",
     standing: { counter: "Comptoir", fridge: "Frigo", freezer: "Congélateur" },
     pause: "Pause : taire ses alarmes",
-    resume: "Le reprendre",
+    resume: "Reprendre : ses alarmes sonnent à nouveau",
     paused: "En pause",
     resumed: "Repris",
     pausedSince: (time) =>
@@ -105,7 +105,7 @@ export const run: Spoken<typeof english.run> = {
   warm: {
     within: (length) => `Au-dessus de ${degrees(5)} pendant ${length}`,
     near: (length, full) =>
-      `Au-dessus de ${degrees(5)} pendant ${length} : 4 h seront pleines à ${full}. Le refroidir. Suivre la réglementation locale.`,
+      `Au-dessus de ${degrees(5)} pendant ${length} : les 4 h seront atteintes à ${full}. Le refroidir. Suivre la réglementation locale.`,
     nearCold: (length) =>
       `Il a été au-dessus de ${degrees(5)} pendant ${length}. Le garder au froid. Suivre la réglementation locale.`,
     past: (length) =>
@@ -164,17 +164,17 @@ export const run: Spoken<typeof english.run> = {
   pressAgain: "Appuyer encore une fois maintenant, ou garder la touche enfoncée.",
   wet: {
     ask: "Mains mouillées ?",
-    means: "Une cible géante par étape",
+    means: "Une touche géante par étape",
     all: "Revenir à tout",
   },
   undone: "Annulé",
   collectedIs: (amount) => `${amount} recueillis`,
-  finished: "Fini",
+  finished: "Terminé",
   stopped: "Arrêté",
-  ended: "Ce lot est fini. Il est sur l’Étagère, et son journal dans le Carnet.",
+  ended: "Ce lot est terminé. Il est sur l’Étagère, et son dossier dans le Carnet.",
   abandonedBecause: (reason) => `Abandonné : ${reason}`,
   toShelf: "Étagère",
-  toLog: "Son journal",
+  toLog: "Son dossier",
   toSheet: "Feuille de contrôle",
   seeLabel: "Voir et imprimer l’étiquette",
   toLabel: "Son étiquette",

@@ -24,7 +24,7 @@ export const sheet: Spoken<typeof english.sheet> = {
   lotUseBy: (date) => `à consommer jusqu’au ${date}`,
   earliest: (date) =>
     `La date la plus proche de ces lots est ${date} : un mélange ne se garde pas au-delà.`,
-  hands: "Mains",
+  hands: "Équipe",
   empty: "Rien de noté.",
   get addTemperature() {
     return `Température maintenant, ${degreeSign()}`;
@@ -34,11 +34,11 @@ export const sheet: Spoken<typeof english.sheet> = {
     return `Saisir une température de ${degreesBare(-30)} à ${degreesBare(110)}, comme ${degreesTyped(4.5)}.`;
   },
   addLot: "Numéro de lot sur l’emballage",
-  lotOf: "Lot de",
+  lotOf: "Ingrédient",
   lotDate: "Jours jusqu’à sa date limite, s’il en a une",
   lotDateHint: "0 pour aujourd’hui. Laisser vide s’il n’y en a pas.",
   lotDateFault: "Saisir un nombre entier de jours de 0 à 3650, ou laisser vide.",
-  noteLot: "Noter le lot",
+  noteLot: "Noter ce lot",
   lotFault: "Saisir d’abord le numéro de lot.",
   addHands: "Initiales",
   noteHands: "Prendre le relais",

@@ -53,24 +53,24 @@ export const shelf: Spoken<typeof english.shelf> = {
   more: (count) => `Montrer la suite (${count})`,
   pour: {
     begin: "Servir",
-    open: (batch) => `Servir de ${batch}`,
+    open: (batch) => `Servir du lot ${batch}`,
     how: "Compté en",
     ways: pourWays,
     units,
-    label: (batch) => `Servi de ${batch}`,
+    label: (batch) => `Servi du lot ${batch}`,
     leaves: (amount, left) => `${amount} ; reste ${serves(left)}`,
     more: (amount, left) => `${amount}, c’est plus qu’il n’en reste d’après le journal (${left})`,
     take: "Noter",
     done: (amount) => `${amount}, c’est servi`,
   },
   end: {
-    begin: "Ôter de l’étagère",
-    open: (batch) => `Ôter ${batch} de l’étagère`,
+    begin: "Retirer de l’étagère",
+    open: (batch) => `Retirer ${batch} de l’étagère`,
     how: "Qu’est-il devenu ?",
     ways: endWays,
     why: "Pourquoi ?",
     reasons,
-    take: "L’ôter de l’étagère",
+    take: "Le retirer de l’étagère",
   },
   over: {
     ask: (amount) =>
@@ -78,18 +78,18 @@ export const shelf: Spoken<typeof english.shelf> = {
     gone: "C’est épuisé",
     look: "Chercher la fausse",
   },
-  goneTitle: "Ôtés de l’étagère cette semaine",
+  goneTitle: "Retirés de l’étagère cette semaine",
   forgotten: {
     title: "Hors date depuis longtemps",
     says: (count) =>
       count < 2
-        ? "Un lot est hors date depuis deux semaines ou plus, et personne ne l’a ôté de l’étagère."
-        : `${count} lots sont hors date depuis deux semaines ou plus, et personne ne les a ôtés de l’étagère.`,
+        ? "Un lot est hors date depuis deux semaines ou plus, et personne ne l’a retiré de l’étagère."
+        : `${count} lots sont hors date depuis deux semaines ou plus, et personne ne les a retirés de l’étagère.`,
     show: "Les montrer",
     hide: "Les cacher",
   },
   next: {
-    title: "Que faire ensuite",
+    title: "Que préparer ensuite",
     lasts: (when) => `Dure jusqu’à ${when} environ.`,
     out: "Il n’en reste plus.",
     startBy: (when) => `Commencer le prochain lot avant ${when}.`,

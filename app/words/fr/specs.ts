@@ -26,7 +26,7 @@ export const specs: Spoken<typeof english.specs> = {
 
 export const spec: Spoken<typeof english.spec> = {
   newTitle: "Nouvelle fiche",
-  lost: "Cette fiche n’est plus dans le livre. Elle a peut-être été supprimée dans une autre fenêtre.",
+  lost: "Cette fiche n’est plus là. Elle a peut-être été retirée dans une autre fenêtre.",
   toSpecs: "Toutes les fiches",
   toHand: "La transmettre à un autre téléphone",
   name: "Nom",
@@ -69,7 +69,7 @@ export const spec: Spoken<typeof english.spec> = {
     dairy: "Lait",
     dairyFault: "Choisir le lait. On peut l’ajouter dans le placard.",
     dairyNote: (allergens) => `Allergènes qui restent dans la boisson : ${allergens}.`,
-    ratio: "Lait et punch",
+    ratio: "Lait : punch",
     ratioHint: (perLitre) => `${perLitre} de lait pour chaque litre de punch`,
     asWritten: (milk) => `${milk} pour les quantités ci-dessus`,
     ratioFault:
@@ -91,9 +91,9 @@ export const spec: Spoken<typeof english.spec> = {
       unknown: "Non dit",
       cone: "Un cône, rempli une fois",
       straight: "Un récipient droit, rempli une fois",
-      "topped-up": "Complété sans cesse",
+      "topped-up": "Tenu plein",
     },
-    shapeHint: "Sa forme décide comment l’égouttage ralentit, donc de la prévision.",
+    shapeHint: "Sa forme décide de la façon dont l’égouttage ralentit, donc de la prévision.",
   },
   making: {
     title: "Comment il se fait",
@@ -123,7 +123,7 @@ export const spec: Spoken<typeof english.spec> = {
   },
   topUp: {
     title: "Appoint après clarification",
-    label: "Combien de spiritueux réservé entre",
+    label: "Combien de spiritueux réservé ajouter",
     rules: {
       proportion: "Garder la proportion",
       strength: "Atteindre un titre",
@@ -146,7 +146,7 @@ export const spec: Spoken<typeof english.spec> = {
     method: "Comment il est refroidi",
     methods: {
       stirred: "Remué sur glace",
-      shaken: "Secoué",
+      shaken: "Frappé au shaker",
       "over-ice": "Versé sur glace",
       blended: "Mixé avec glace",
       straight: "Direct du frigo",
@@ -159,11 +159,11 @@ export const spec: Spoken<typeof english.spec> = {
     priceFault: "Saisir un prix au-dessus de zéro, comme 14 ou 14,50, ou laisser vide.",
     glass: "Verre",
     garnish: "Garniture",
-    garnishHint: "Les allergènes d’une garniture sont à déclarer par vous.",
+    garnishHint: "C’est à vous de déclarer les allergènes d’une garniture.",
   },
   keep: {
     title: "Conservation",
-    days: "Jours de garde, le jour de fabrication étant le jour 1",
+    days: "Jours de conservation, le jour de fabrication étant le jour 1",
     get caution() {
       return `La règle de votre maison, pas une promesse de sécurité. Là où la date est exigée, 7 jours à ${degrees(5)} ou moins est une limite courante. Alcool et acide ne remplacent pas le froid. Suivre la réglementation locale.`;
     },
@@ -186,15 +186,15 @@ export const spec: Spoken<typeof english.spec> = {
   faults: (count) =>
     `Non enregistré. ${counted(count, "champ est à revoir", "champs sont à revoir")}.`,
   more: "Plus",
-  duplicate: "Faire une copie",
+  duplicate: "La copier",
   copyName: (name) => `${name} (copie)`,
   forget: "Abandonner mes modifications",
-  remove: "Supprimer cette fiche",
+  remove: "Retirer cette fiche",
   removeDetail: "Les lots faits d’après elle gardent leur propre copie",
-  removed: (name) => `${name} est supprimée du livre des fiches.`,
+  removed: (name) => `${name} n’est plus dans les fiches.`,
   hints: {
-    rest: "Maintenir pour le faire",
-    short: "Maintenir jusqu’au bout",
-    wet: "Essuyer l’écran, puis maintenir d’un doigt",
+    rest: "Maintenir",
+    short: "Plus longtemps, jusqu’au bout",
+    wet: "Essuyer l’écran et le doigt, puis maintenir",
   },
 };

@@ -56,9 +56,9 @@ export const names: Spoken<typeof english> = {
   iceAt: (temperature) => `Glace à ${temperature}`,
   drink: "Boisson avant la glace",
   before: "Titre avant la glace",
-  start: "Part de",
+  start: "Au départ",
   meltwater: "Eau",
-  glassTemperature: "Finit à",
+  glassTemperature: "À la fin",
   get glassVolume() {
     return `Volume à ${degrees(20)}`;
   },

@@ -1,4 +1,4 @@
-import { degrees, degreesBare } from "../degrees.ts";
+import { degrees, degreesApart, degreesBare } from "../degrees.ts";
 import type * as english from "../en/sums.ts";
 import { degreeSign } from "../house-units.ts";
 import type { Spoken } from "../spoken.ts";
@@ -6,7 +6,7 @@ import { names } from "./sum-names.ts";
 
 export const sums: Spoken<typeof english.sums> = {
   title: "Calculs",
-  lead: "Calculs rapides au comptoir. Rien de ce qui est saisi ici n’est gardé. Toucher un chiffre de la réponse pour voir son calcul.",
+  lead: "Calculs rapides au poste. Rien de ce qui est saisi ici n’est gardé. Toucher un chiffre de la réponse pour voir son calcul.",
   all: "Tous les calculs",
   toSpecs: "Toutes les fiches",
   waiting: "La réponse vient ici dès que chaque chiffre ci-dessus a un sens.",
@@ -86,7 +86,7 @@ export const sums: Spoken<typeof english.sums> = {
     scooped:
       "Le sucre au pichet varie de 5 % et plus. Les poids ci-dessous rendent le suivant identique.",
     honey:
-      "Les miels tiennent 15 à 20 % d’eau : 2 °Brix de part et d’autre. Le miel cristallise à sa façon.",
+      "Les miels contiennent 15 à 20 % d’eau : 2 °Brix de part et d’autre. Le miel cristallise à sa façon.",
     hot: "Un sirop chaud colle et brûle : laisser refroidir avant d’embouteiller. Le dissoudre avant d’ajouter un spiritueux, jamais sur une flamme avec lui.",
     keep: "Un sirop léger se gâte plus tôt qu’un épais. Le garder fermé, froid et daté, et suivre la réglementation locale.",
   },
@@ -136,7 +136,9 @@ export const sums: Spoken<typeof english.sums> = {
       slush: "granité",
       solid: "à la cuillère ou dur",
     },
-    close: "De justesse : un congélateur varie de quelques degrés. Laisser 3 degrés de marge.",
+    get close() {
+      return `C’est limite : un congélateur varie de quelques degrés. Laisser ${degreesApart(3)} de marge.`;
+    },
     beyond: "Aucun congélateur de bar ne le gèle",
     get beyondWhy() {
       return `Au-dessus de 75 % les tables finissent, vers ${degrees(-49)}.`;
@@ -150,15 +152,15 @@ export const sums: Spoken<typeof english.sums> = {
     method: "Comment il rencontre la glace",
     methods: {
       stirred: "Remué",
-      shaken: "Secoué",
-      settled: "Posé",
+      shaken: "Frappé",
+      settled: "Au repos",
       blended: "Mixé",
     },
     volume: "Boisson",
     strength: "Titre, % vol",
     sugar: "Sucre, g par litre",
     get start() {
-      return `Part de, ${degreeSign()}`;
+      return `Au départ, ${degreeSign()}`;
     },
     ice: "Glace, g",
     get iceTemperature() {
@@ -174,18 +176,18 @@ export const sums: Spoken<typeof english.sums> = {
   ph: {
     volume: "Jus dedans",
     total: "Mélange entier",
-    totalFault: "Le mélange ne peut être moins que le jus qu’il contient.",
+    totalFault: "Saisir au moins autant que le jus qu’il contient.",
     strength: "Titre du mélange, % vol",
     add: "Acide ajouté, g",
-    tooSour: "C’est plus d’acide qu’il ne s’en dissout et s’en boit : plus de 500 g par litre.",
+    tooSour: "C’est plus de 500 g par litre, plus d’acide qu’il ne s’en dissout. Saisir moins.",
     band: (low, high) => `pH ${low} à ${high}`,
     strong:
-      "Au-dessus de 20 % vol l’effet de l’alcool sur les acides est une estimation : la marge est plus large.",
+      "Au-dessus de 20 % vol l’effet de l’alcool sur les acides est une estimation : la fourchette est plus large.",
     keeps:
       "Un pH bas seul ne conserve rien. Le refroidir, le dater et suivre la réglementation locale.",
   },
   flash: (strength, degrees) =>
     `À ${strength} sa vapeur prend feu dès ${degrees} environ : ni flamme, ni plaque, ni poêle chaude à côté.`,
   heating:
-    "Ne jamais chauffer un spiritueux à l’air libre ni sur une flamme. Le tiédir seulement fermé, au bain-marie, la pièce aérée.",
+    "Ne jamais chauffer un spiritueux à l’air libre ni sur une flamme. Le tiédir seulement en sachet scellé au bain-marie, jamais en bouteille fermée, la pièce aérée.",
 };

@@ -4,7 +4,7 @@ import type * as english from "../en/tasting.ts";
 import type { Spoken } from "../spoken.ts";
 
 const aspects: Readonly<Record<Aspect, string>> = {
-  clarity: "Clarté",
+  clarity: "Limpidité",
   colour: "Couleur gardée",
   aroma: "Arôme",
   sweetness: "Douceur",
@@ -15,7 +15,7 @@ const aspects: Readonly<Record<Aspect, string>> = {
 };
 
 const ends: Readonly<Record<Aspect, string>> = {
-  clarity: "0 trouble, 10 éclatant",
+  clarity: "0 trouble, 10 brillante",
   colour: "0 partie, 10 comme versée",
   aroma: "0 rien, 10 remplit la salle",
   sweetness: "0 aucune, 10 écœurante",
@@ -30,7 +30,7 @@ const codes: Readonly<Record<TasteWord, string>> = {
   clean: "net",
   fruity: "fruité",
   floral: "fleuri",
-  herbal: "végétal",
+  herbal: "herbacé",
   spicy: "épicé",
   nutty: "noix",
   toasty: "grillé",
@@ -43,7 +43,7 @@ const codes: Readonly<Record<TasteWord, string>> = {
   chalky: "crayeux",
   grippy: "astringent",
   dry: "sec",
-  sharp: "pointu",
+  sharp: "mordant",
   bitter: "amer",
   hot: "brûlant",
   flat: "plat",
@@ -55,7 +55,7 @@ const codes: Readonly<Record<TasteWord, string>> = {
 const verdicts: Readonly<Record<Verdict, string>> = {
   good: "Bon",
   fair: "Passable",
-  poor: "Faible",
+  poor: "Mauvais",
 };
 
 const repeats: Readonly<Record<Repeat, string>> = {
@@ -123,8 +123,8 @@ export const tasting: Spoken<typeof english.tasting> = {
     add: "Ajouter un repère",
     field: "Nouveau repère",
     used: "Déjà employés",
-    takeOff: (tag) => `Ôter le repère ${tag}`,
+    takeOff: (tag) => `Retirer le repère ${tag}`,
     added: (tag) => `Repère mis : ${tag}`,
-    removed: (tag) => `Repère ${tag} ôté`,
+    removed: (tag) => `Repère ${tag} retiré`,
   },
 };

@@ -25,7 +25,7 @@ const visit = "curdle#1";
 
 const SAYINGS: readonly (readonly [RunEvent, string])[] = [
   [start, "Started PB-2511: Pear Beacon, 4,500 ml planned. App version 0.0.0-test."],
-  [{ ...stamp, type: "step.started", visit, step: "curdle" }, "Step begun: <curdle#1>"],
+  [{ ...stamp, type: "step.started", visit, step: "curdle" }, "Step started: <curdle#1>"],
   [{ ...stamp, type: "step.finished", visit }, "Step finished: <curdle#1>"],
   [{ ...stamp, type: "line.poured", visit, line: "rum" }, "In the vessel: <rum>"],
   [
@@ -103,7 +103,7 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
     "Poured out: 1 bottle (750 ml)",
   ],
   [{ ...stamp, type: "stock.poured", ml: 333, count: 333, unit: "ml" }, "Poured out: 333 ml"],
-  [{ ...stamp, type: "stock.ended", how: "spent", reason: "" }, "All spent"],
+  [{ ...stamp, type: "stock.ended", how: "spent", reason: "" }, "All gone"],
   [
     { ...stamp, type: "stock.ended", how: "discarded", reason: "tastes off" },
     "Discarded: tastes off",
@@ -144,7 +144,7 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
     "°Brix read: 50.5 °Bx",
   ],
   [{ ...stamp, type: "run.paused" }, "Paused: its alarms are silent, its waits go on"],
-  [{ ...stamp, type: "run.resumed" }, "Taken up again"],
+  [{ ...stamp, type: "run.resumed" }, "Resumed"],
   [{ ...stamp, type: "vessel.moved", to: "fridge" }, "Put in the fridge"],
   [{ ...stamp, type: "hands.changed", initials: "AB" }, "Taken over by AB"],
   [{ ...stamp, type: "lot.noted", ingredient: "milk-whole", lot: "L12" }, "Lot of milk-whole: L12"],
@@ -158,7 +158,7 @@ test.each(SAYINGS.map(([event, words]) => ({ event, words })))("$words", ({ even
 const TIMED: readonly (readonly [RunEvent, RegExp])[] = [
   [
     { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "phone-clock" },
-    /^The wait until \d\d:\d\d is also set in the phone's clock$/,
+    /^The wait until \d\d:\d\d is also set in the phone's alarms$/,
   ],
   [
     { ...stamp, type: "alarm.handed", visit, dueAt: MADE, to: "person", who: "AB" },
