@@ -132,10 +132,17 @@ const SCREENS: Readonly<Record<string, Standing>> = {
   kit: standing("kit", KitScreen),
 };
 
+/** Lies in one file with what else most screens share: fetched beside a screen, not after it. */
+const shared = () => import("./words/say-later.ts");
+
 /** Fetches what the screen at an address is drawn with, before it can be shown. */
 export async function fetchScreen(hash: string): Promise<void> {
-  await SCREENS[routeOf(hash).place]?.fetch();
+  const stands = SCREENS[routeOf(hash).place];
+  await Promise.all([stands?.fetch(), stands === bench ? undefined : shared()]);
 }
+
+/** Whether the Bench stands at an address. */
+export const isBench = (hash: string): boolean => SCREENS[routeOf(hash).place] === bench;
 
 function Screen({ route, app }: { readonly route: Route; readonly app: AppProps }) {
   const { id } = route;

@@ -8,7 +8,7 @@ import { type ComponentType, render } from "preact";
 import { config } from "zod/mini";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
-import { App, fetchScreen } from "./app.tsx";
+import { App, fetchScreen, isBench } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import { atDesk, type Told } from "./desk.ts";
@@ -17,7 +17,6 @@ import { openedEarly } from "./open-early.ts";
 import { guardLinks } from "./parts/link-guard.ts";
 import { askForPen, dropPen, pen } from "./pen.ts";
 import { decisions, everyRecord, openDesk, readAgain, readEverything } from "./reading.ts";
-import { benchRows } from "./screens/bench.tsx";
 import {
   address,
   alarmStatus,
@@ -172,9 +171,10 @@ async function openStorage(clock: Clock): Promise<void> {
   }
 }
 
-/** Waits until the first screen is seen; one with batches on it needs their rows. */
+/** Waits until the first screen is seen; a Bench on which nothing stands needs no more. */
 async function standing(clock: Clock): Promise<void> {
-  if (openRuns.value.length > 0) await benchRows().catch(() => undefined);
+  const bare = openRuns.value.length === 0 && isBench(address.value);
+  if (!bare) await fetchScreen(address.value).catch(() => undefined);
   drawn(clock);
   await firstLook;
 }
