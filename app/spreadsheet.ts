@@ -1,12 +1,7 @@
-import {
-  BATCH_COLUMNS,
-  batchCells,
-  CSV_MARK,
-  type CsvSay,
-  csvRow,
-  READING_COLUMNS,
-  readingRows,
-} from "../core/logbook/csv.ts";
+import { BATCH_COLUMNS, batchCells } from "../core/logbook/batch-rows.ts";
+import { CSV_MARK, csvRow } from "../core/logbook/csv.ts";
+import type { CsvSay } from "../core/logbook/csv-say.ts";
+import { READING_COLUMNS, readingRows } from "../core/logbook/reading-rows.ts";
 import type { Result } from "../core/quantity/result.ts";
 import { foldRun } from "../core/run/fold.ts";
 import { longWork, type Stopped, type Watch } from "./commands-backup.ts";

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { DAIRY_KINDS } from "../../core/acid/dairy-kind-table.ts";
 import { dairyOf } from "../../core/acid/milk.ts";
-import { DAIRY_KINDS, INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
+import { INGREDIENT_KINDS, type Ingredient } from "../../core/spec/ingredient.ts";
 import { dropIngredient, saveIngredient, tell } from "../commands.ts";
 import { freshId } from "../desk.ts";
 import { errandOf } from "../errand.ts";

@@ -206,15 +206,18 @@ test("reading a large file shows how far it is and can be given up: nothing is c
   await choose(bar.page, fileOfLines(notes));
   await bar.page.getByText(/^Reading: [1-9][0-9,]* of 60,000 entries\.$/u).waitFor();
   await hands.tap(tapOf(bar.page, words.giveUp));
-  await bar.page.getByText("Given up. Nothing was changed.").waitFor();
+  await bar.page.getByText("Stopped. Nothing was changed.").waitFor();
   expect(await storedLog(bar.page)).toEqual([]);
 });
 
 test("what is no backup is refused with a sentence", async () => {
   await goTo(bar.page, routes.kit);
   for (const [text, says] of [
-    ["", "This file is empty. Nothing was changed."],
-    ["2 oz gin", "This file is not a Second Pour backup. Nothing was changed."],
+    ["", "This file is empty. Choose the one the app saved. Nothing was changed."],
+    [
+      "2 oz gin",
+      "This file is not a Second Pour backup. Choose the one the app saved. Nothing was changed.",
+    ],
   ] as const) {
     await choose(bar.page, text);
     await bar.page.getByRole("alert").getByText(says).waitFor();

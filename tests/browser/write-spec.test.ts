@@ -166,11 +166,11 @@ test("unsaved changes wait while other places are looked at, and can be dropped 
   expect(await field(page, "Name").inputValue()).toBe("Pear Beacon");
   expect(await says(page).textContent()).toBe("Saved, version 1");
 
-  await press(page, "Make a copy");
+  await press(page, "Copy it");
   expect(await field(page, "Name").inputValue()).toBe("Pear Beacon (copy)");
   await press(page, "Save");
   await expect.poll(() => says(page).textContent()).toBe("Saved, version 1");
-  await press(page, "Delete this spec", HELD);
+  await press(page, "Remove this spec", HELD);
   await expect.poll(() => page.getByRole("heading", { name: "Specs" }).isVisible()).toBe(true);
   expect(await kept(page, "specs")).toHaveLength(DEMO_SPECS.length);
 });

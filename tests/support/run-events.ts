@@ -90,3 +90,9 @@ export class TestBench {
     return `${this.device}-${kind}-${String(this.#ids).padStart(5, "0")}`;
   }
 }
+
+/** The run that a bench's log tells of. @throws where none was started */
+export function runOf({ run }: TestBench): Run {
+  if (run === undefined) throw new RangeError("the bench must have a run");
+  return run;
+}

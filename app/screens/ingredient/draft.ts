@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
+import { DAIRY_KINDS } from "../../../core/acid/dairy-kind-table.ts";
 import { ACID_NAMES, type AcidName } from "../../../core/quantity/acid-name.ts";
 import { ALLERGENS, type Allergen } from "../../../core/spec/allergen-table.ts";
-import { DAIRY_KINDS, INGREDIENT_KINDS, type Ingredient } from "../../../core/spec/ingredient.ts";
+import { INGREDIENT_KINDS, type Ingredient } from "../../../core/spec/ingredient.ts";
 import { draftBook } from "../../drafts.ts";
 import { typed } from "../../words/format.ts";
 import { asWritten } from "../../words/written.ts";

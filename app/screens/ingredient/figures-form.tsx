@@ -1,4 +1,5 @@
-import { molarOf, pHOf } from "../../../core/acid/charge-balance.ts";
+import { pHOf } from "../../../core/acid/charge-balance.ts";
+import { molarOf } from "../../../core/acid/molar.ts";
 import { ACID_NAMES } from "../../../core/quantity/acid-name.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { Field } from "../../parts/field.tsx";

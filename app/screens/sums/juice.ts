@@ -1,5 +1,6 @@
-import { molarOf, pHOf } from "../../../core/acid/charge-balance.ts";
+import { pHOf } from "../../../core/acid/charge-balance.ts";
 import { cationToReach } from "../../../core/acid/juice.ts";
+import { molarOf } from "../../../core/acid/molar.ts";
 import { ACID_NAMES, type AcidMasses, totalAcid } from "../../../core/quantity/acid-name.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";

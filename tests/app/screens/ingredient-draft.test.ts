@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { blankOf, draftOf, type IngredientDraft } from "../../../app/screens/ingredient/draft.ts";
 import { readDraft } from "../../../app/screens/ingredient/read-draft.ts";
-import { molarOf, pHOf } from "../../../core/acid/charge-balance.ts";
+import { pHOf } from "../../../core/acid/charge-balance.ts";
+import { molarOf } from "../../../core/acid/molar.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { ingredientSchema } from "../../../core/spec/ingredient.ts";
 

@@ -1,9 +1,14 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { type FreezeDraft, readFreeze } from "../../../app/screens/sums/freeze.ts";
+import { degreesChosen } from "../../../app/words/house-units.ts";
 import { strengthOfMassFraction } from "../../../core/liquid/ethanol-water.ts";
 import published from "../../published/freezing.json";
 import { IN_ML, sumValue } from "../../support/sum-value.ts";
+
+afterEach(() => {
+  degreesChosen.value = "C";
+});
 
 const POINT = "Begins to freeze at";
 const read = (strength: number | string, sugar: number | string = "", temperature = "") =>
@@ -59,10 +64,13 @@ test("another temperature has its own line, and the freezer's is not said twice"
 
 test("a point within three degrees of the freezer is called close", () => {
   const says = (abv: number) => read(abv).answer?.says.join(" ") ?? "";
-  expect(says(33.5)).toContain("Leave 3 degrees of room");
+  expect(says(33.5)).toMatch(/Leave 3\s°C of room/u);
   expect(point(36)).toBeGreaterThan(-21);
-  expect(says(36)).toContain("Leave 3 degrees of room");
-  expect(says(40)).not.toContain("Leave 3 degrees");
+  expect(says(36)).toMatch(/Leave 3\s°C of room/u);
+  expect(says(40)).not.toContain("of room");
+  // A house that reads °F is told a step of its own degrees.
+  degreesChosen.value = "F";
+  expect(says(36)).toMatch(/Leave 5\s°F of room/u);
 });
 
 test("what freezes may burst its bottle, what is overproof may burn", () => {
