@@ -74,8 +74,8 @@ function spreadOf(bells: readonly Bell[]): Spread {
  * @param bells - one or more, of ln x, with sd and weight above 0
  * @returns x, not its logarithm
  * @throws RangeError without a bell
- * @limits more than 200 bells are weighed as 200: within 0.1 % of x where they are as many and as
- *   close as those of a drip
+ * @limits more than 200 bells are weighed as 200: within 0.1 % of x where their widths are
+ *   those of a drip, 0.02 to 0.16
  * @example
  * spreadOfLogs([{ mean: 0, sd: 0.5, weight: 1 }]).p90 // => 1.89795 ± 0.0001
  */

@@ -58,6 +58,29 @@ test("of logarithms", () => {
   expect(p90).toBeCloseTo(100 * Math.exp(0.1281552), 3);
 });
 
+test("as many bells as a drip has are weighed as few, and the whole keeps its shape", () => {
+  // Means in two heaps, widths of 0.02 to 0.15: as cases of a drip lie.
+  const many: readonly Bell[] = Array.from({ length: 1500 }, (_, at) => ({
+    mean: 16.4 + 0.35 * Math.sin(at * 0.7) + (at % 3 === 0 ? 0.5 : 0),
+    sd: 0.024 + 0.012 * ((at * 7) % 11),
+    weight: 1 + ((at * 13) % 17),
+  }));
+  const total = many.reduce((sum, { weight }) => sum + weight, 0);
+  const below = (x: number): number =>
+    many.reduce((sum, { mean, sd, weight }) => sum + weight * normalBelow((x - mean) / sd), 0) /
+    total;
+  const { p10, p50, p90 } = spreadOf(many);
+  // 0.1 % of the time.
+  for (const [share, x] of [
+    [0.1, p10],
+    [0.5, p50],
+    [0.9, p90],
+  ] as const) {
+    expect(below(x - 0.001)).toBeLessThan(share);
+    expect(below(x + 0.001)).toBeGreaterThan(share);
+  }
+});
+
 test("refuses no bell at all", () => {
   expect(() => spreadOfLogs([])).toThrow("at least one part, got none");
 });
