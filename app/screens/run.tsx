@@ -143,7 +143,7 @@ function Doing({ run, visit }: WorkProps) {
         />
         <div class="run-words">
           <Where run={run} visit={visit} />
-          <h1 class="run-verb">{verb}</h1>
+          <Verb verb={verb} />
           <Says run={run} visit={visit} />
         </div>
       </div>
@@ -157,6 +157,19 @@ function Doing({ run, visit }: WorkProps) {
       {visit.dueAt !== undefined && !asked && work !== "drip" && <HandOver run={run} />}
       <Work run={run} visit={visit} />
     </>
+  );
+}
+
+/** Letters of the longest word that the largest verb has room for, on the narrowest phone. */
+const LARGEST = 7;
+
+/** The verb as large as its longest word has room for: no word is broken. */
+function Verb({ verb }: { readonly verb: string }) {
+  const longest = Math.max(...verb.split(/\s+/u).map((word) => word.length));
+  return (
+    <h1 class="run-verb" data-long={longest > LARGEST}>
+      {verb}
+    </h1>
   );
 }
 

@@ -1,5 +1,6 @@
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { type ControlSheet, controlSheetOf } from "../../core/logbook/control-sheet.ts";
+import { stepOf } from "../../core/method/procedure.ts";
 import { bottledOf, endingOf, type Run } from "../../core/run/run.ts";
 import { printPage } from "../device/print.ts";
 import { LinkButton } from "../parts/link-button.tsx";
@@ -11,16 +12,12 @@ import { dateYear, duration, stampTime } from "../words/format.ts";
 import { named } from "../words/joined.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { stepTitle } from "../words/step-title.ts";
+import { ingredientOf } from "./batch/about.ts";
 import { NoteHands, NoteLot, NoteTemperature } from "./sheet/forms.tsx";
 import "./sheet.css";
-import { stepOf } from "../../core/method/procedure.ts";
-import { stepTitle } from "../words/step-title.ts";
 
 const words = sayLater.sheet;
-
-/** An ingredient's name as the plan has it. */
-const nameOf = (run: Run, id: string): string =>
-  run.plan.ingredients.find((one) => one.id === id)?.name ?? id;
 
 function Head({ run }: { readonly run: Run }) {
   const ended = endingOf(run);
@@ -97,7 +94,7 @@ function Noted({ run, sheet }: SheetProps) {
   const { temperatures, lots, hands, earliestLot } = sheet;
   const lotLine = ({ ingredient, lot, useBy }: (typeof lots)[number]) => {
     const until = useBy === undefined ? [] : [words.lotUseBy(dateYear(useBy))];
-    return [named(nameOf(run, ingredient), lot), ...until].join(", ");
+    return [named(ingredientOf(run, ingredient), lot), ...until].join(", ");
   };
   return (
     <>

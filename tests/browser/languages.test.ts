@@ -114,6 +114,10 @@ test.each(OTHERS)(
       expect(await page.evaluate(() => document.documentElement.lang)).toBe(next.language);
       await look(place);
     }
+    await goTo(page, routes.plan("demo-pear-beacon"));
+    const folded = page.locator("details:not([open]) > summary");
+    while ((await folded.count()) > 0) await folded.first().click();
+    await look("plan unfolded");
     await goTo(page, routes.run("run-curdle"));
     await pass(page, 2 * HOUR);
     await page.locator(".alarm-sheet").waitFor();

@@ -33,6 +33,7 @@ export function DemoHistory() {
           label={words.remove}
           hints={say.work.hints}
           size="secondary"
+          tone="plain"
           onAct={() => void remove()}
         />
       ) : (

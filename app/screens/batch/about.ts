@@ -15,6 +15,10 @@ export function stepName(run: Run, visit: string): string {
   return sayLater.events.round(name ?? sayLater.events.unknownStep, Number(round));
 }
 
+/** What a plan calls an ingredient; its id, where the plan does not know it. */
+export const ingredientOf = (run: Run, id: string): string =>
+  run.plan.ingredients.find((one) => one.id === id)?.name ?? id;
+
 const MOVES: ReadonlySet<string> = new Set(["step.started", "step.finished"]);
 
 /** An act in words: what was measured or said in it, else the step that it finished. */
@@ -36,6 +40,7 @@ export function aboutBatch(run: Run, events: readonly RunEvent[]): EventAbout {
     style: settings.value,
     step: (visit) => stepName(run, visit),
     line: (id) => lines.get(id) ?? id,
+    ingredient: (id) => ingredientOf(run, id),
     act: (act) => actWords(events, act, about),
   };
   return about;

@@ -4,6 +4,7 @@ import { settings } from "../../state.ts";
 import { dateYear, stampTime } from "../../words/format.ts";
 import { named } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { ingredientOf } from "./about.ts";
 
 function List({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
@@ -26,10 +27,9 @@ const readingLine = (one: Reading): string =>
 export function Measured({ run }: { readonly run: Run }) {
   const words = sayLater.batch;
   const { lots, earliestLot } = controlSheetOf(run);
-  const nameOf = (id: string) => run.plan.ingredients.find((one) => one.id === id)?.name ?? id;
   const lotLines = lots.map(({ ingredient, lot, useBy }) => {
     const until = useBy === undefined ? "" : `, ${words.useBy(dateYear(useBy))}`;
-    return named(nameOf(ingredient), `${lot}${until}`);
+    return named(ingredientOf(run, ingredient), `${lot}${until}`);
   });
   const isWarmth = ({ what }: Reading) => what === "temperature";
   return (

@@ -13,6 +13,8 @@ export interface EventAbout {
   readonly step: (visit: string) => string;
   /** The name of an ingredient, for a line of the plan. */
   readonly line: (lineId: string) => string;
+  /** The name of an ingredient that the plan is made of, for its id. */
+  readonly ingredient: (id: string) => string;
   /** What an act did, in words, for an undo. */
   readonly act: (act: string) => string;
 }
@@ -105,8 +107,8 @@ const sayings: Sayings = {
   "ready.set": ({ by }) => `To be ready ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Put ${STANDS[to]}`,
   "hands.changed": ({ initials }) => `Taken over by ${initials}`,
-  "lot.noted": ({ ingredient, lot, useBy }) =>
-    `Lot of ${ingredient}: ${lot}${useBy === undefined ? "" : `, use by ${day(useBy)}`}`,
+  "lot.noted": ({ ingredient, lot, useBy }, about) =>
+    `Lot of ${about.ingredient(ingredient)}: ${lot}${useBy === undefined ? "" : `, use by ${day(useBy)}`}`,
   "run.repoured": (event, { style }) =>
     `Cloudy run poured back: ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>

@@ -104,8 +104,8 @@ const sayings: Sayings = {
   "ready.set": ({ by }) => `Debe estar listo ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Puesto ${STANDS[to]}`,
   "hands.changed": ({ initials }) => `Lo sigue ${initials}`,
-  "lot.noted": ({ ingredient, lot, useBy }) =>
-    `Lote de ${ingredient}: ${lot}${useBy === undefined ? "" : `, caduca ${day(useBy)}`}`,
+  "lot.noted": ({ ingredient, lot, useBy }, about) =>
+    `Lote de ${about.ingredient(ingredient)}: ${lot}${useBy === undefined ? "" : `, caduca ${day(useBy)}`}`,
   "run.repoured": (event, { style }) =>
     `Turbio vertido de nuevo: ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>

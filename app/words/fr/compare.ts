@@ -95,7 +95,7 @@ export const compare: Spoken<typeof english.compare> = {
     planned: "A : prévu",
     actual: "B : obtenu",
     names: {
-      mixed: "Mélangé",
+      mixed: "Punch",
       washed: "Clarifié",
       "topped-up": "En bouteille",
       glass: "Verre",

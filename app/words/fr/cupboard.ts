@@ -118,7 +118,7 @@ export const ingredient: Spoken<typeof english.ingredient> = {
     sesame: "Sésame",
     sulphites: "Sulfites",
     lupin: "Lupin",
-    molluscs: "Mollusques",
+    molluscs: "Mol\u00adlusques",
   },
   noAllergens: "aucun déclaré",
   cautions: "Mises en garde",

@@ -98,8 +98,8 @@ export const days: Spoken<typeof english.days> = {
   changeRoom: "Le changer dans Outils",
   guess:
     "Cinq minutes pour chaque chose faite à la main ; une infusion au plus long ; un égouttage selon son volume tant qu’il n’est pas mesuré.",
-  toHand: "La transmettre",
-  print: "L’imprimer",
+  toHand: "Transmettre",
+  print: "Imprimer",
   noPrint:
     "Ce navigateur ne peut pas imprimer. Partager le fichier de calendrier, ou copier la liste à la main.",
   calendar: "Fichier de calendrier",

@@ -88,10 +88,10 @@ export const drip: Spoken<typeof english.drip> = {
   },
   pass: {
     cloudy: (amount, count) =>
-      `Trouble reversé : ${amount} en ${counted(count, "passage", "passages")}`,
+      `Trouble reversé : ${amount} en ${counted(count, "passe", "passes")}`,
     running: (amount) => `Environ ${amount} sont passés depuis`,
     usually: (time, passes, batches, low, high) =>
-      `D’habitude clair vers ${time}, ${counted(passes, "passage", "passages")} (${counted(batches, "lot", "lots")}, surtout ${low === high ? low : `${low} à ${high}`})`,
+      `D’habitude clair vers ${time}, ${counted(passes, "passe", "passes")} (${counted(batches, "lot", "lots")}, surtout ${low === high ? low : `${low} à ${high}`})`,
     learnt: (wait, batches) =>
       `Demande après ${wait} : appris de ${counted(batches, "lot", "lots")} d’ici.`,
   },

@@ -104,8 +104,8 @@ const sayings: Sayings = {
   "ready.set": ({ by }) => `À tenir prêt pour ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Mis ${STANDS[to]}`,
   "hands.changed": ({ initials }) => `Relais pris par ${initials}`,
-  "lot.noted": ({ ingredient, lot, useBy }) =>
-    `Numéro de lot, ${ingredient} : ${lot}${useBy === undefined ? "" : `, à consommer jusqu’au ${day(useBy)}`}`,
+  "lot.noted": ({ ingredient, lot, useBy }, about) =>
+    `Numéro de lot, ${about.ingredient(ingredient)} : ${lot}${useBy === undefined ? "" : `, à consommer jusqu’au ${day(useBy)}`}`,
   "run.repoured": (event, { style }) =>
     `Trouble reversé : ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>

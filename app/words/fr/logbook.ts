@@ -75,7 +75,7 @@ export const batch: Spoken<typeof english.batch> = {
       milk: "Lait",
       yield: "Rendement",
       topUp: "Appoint",
-      bottled: "Embouteillé",
+      bottled: "En bouteille",
       strength: "Titre",
       sugar: "Sucre",
       acid: "Acide",

@@ -75,9 +75,9 @@ export const plan: Spoken<typeof english.plan> = {
   stagesSay: (bottled, glass) =>
     `${whole(`${bottled} en bouteille`)}, ${whole(`${glass} dans le verre`)}`,
   stage: {
-    mixed: "Mélangé",
+    mixed: "Punch",
     washed: "Clarifié",
-    "topped-up": "En bouteille",
+    "topped-up": "En bou\u00adteille",
     glass: "Dans le verre",
   },
   rows: {
@@ -92,7 +92,7 @@ export const plan: Spoken<typeof english.plan> = {
     "Toucher un chiffre pour voir son calcul. ± est la fourchette probable des étiquettes et des doseurs.",
 
   curdle: "Va-t-il cailler ?",
-  verdict: { clearly: "Nettement", borderline: "Limite", no: "Non" },
+  verdict: { clearly: "Nette\u00adment", borderline: "Limite", no: "Non" },
   phBand: (low, high) => `pH ${low} à ${high}`,
   ph: "Punch et lait ensemble",
   onset: "Ce lait caille à ce pH ou moins",
@@ -167,7 +167,7 @@ export const plan: Spoken<typeof english.plan> = {
     noWater: "Il n’y a pas d’eau à geler.",
     glass: "Dans le verre",
     water: "Eau ajoutée",
-    temperature: "Température, environ",
+    temperature: "Tempé\u00adrature, environ",
     ice: "Dont glace",
     texture: {
       liquid: "Liquide, sans glace",

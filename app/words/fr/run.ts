@@ -15,12 +15,12 @@ const done: Readonly<Record<string, string>> = {
 };
 
 const steps: Readonly<Record<string, string>> = {
-  rescue: "Trois passages et toujours pas clair. Que faire ?",
+  rescue: "Trois passes et toujours pas clair. Que faire ?",
   finer: "Poser un papier neuf plus fin, mouillé, et y porter le lit de caillé.",
   get "cold-rest"() {
     return `Couvert, entre ${degreesBare(2)} et ${degrees(4)}, sans le bouger.`;
   },
-  rack: "Soutirer le liquide clair sans remuer le dépôt.",
+  rack: "Tirer le liquide clair sans remuer le dépôt.",
   steep: "Couvert. Goûter à chaque appel ; passer quand c’est bon.",
   "strain-mesh": "Passer au tamis. Ne pas presser.",
   "strain-paper": "Puis au papier mouillé.",
@@ -80,7 +80,7 @@ export const run: Spoken<typeof english.run> = {
     "not-yet": "Pas encore : regoûter",
     "too-far": "Trop loin : arrêter",
     "finer-filter": "Filtre plus fin",
-    "cold-rest": "Froid, puis soutirer",
+    "cold-rest": "Froid, puis tirer au clair",
     accept: "L’accepter tel quel",
   },
   plainLooks: { clear: "C’est clair", hazy: "C’est voilé", cloudy: "C’est trouble" },

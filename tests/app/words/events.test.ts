@@ -8,6 +8,7 @@ const about: EventAbout = {
   style: { volumes: "ml", ounce: "bar" },
   step: (visit) => `<${visit}>`,
   line: (line) => `<${line}>`,
+  ingredient: (id) => `<${id}>`,
   act: (act) => `<${act}>`,
 };
 const stamp: Stamp = {
@@ -147,7 +148,10 @@ const SAYINGS: readonly (readonly [RunEvent, string])[] = [
   [{ ...stamp, type: "run.resumed" }, "Resumed"],
   [{ ...stamp, type: "vessel.moved", to: "fridge" }, "Put in the fridge"],
   [{ ...stamp, type: "hands.changed", initials: "AB" }, "Taken over by AB"],
-  [{ ...stamp, type: "lot.noted", ingredient: "milk-whole", lot: "L12" }, "Lot of milk-whole: L12"],
+  [
+    { ...stamp, type: "lot.noted", ingredient: "milk-whole", lot: "L12" },
+    "Lot of <milk-whole>: L12",
+  ],
 ];
 
 test.each(SAYINGS.map(([event, words]) => ({ event, words })))("$words", ({ event, words }) => {

@@ -63,6 +63,7 @@ test("what somebody says of where it stands counts before the step's usual place
   const bench = atMilk();
   bench.now += HOUR;
   bench.order({ type: "move-vessel", to: "fridge" });
+  expect(safetyClockOf(runOf(bench), bench.now)?.stands).toBe("fridge");
   bench.now += 5 * HOUR;
   bench.order({ type: "move-vessel", to: "counter" });
   bench.now += 30 * MINUTE;

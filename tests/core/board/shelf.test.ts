@@ -47,6 +47,20 @@ test("the earliest use-by stands first, what is not bottled not at all", () => {
   expect(shelfOf([], MADE)).toEqual([]);
 });
 
+test("of two with one use-by the one that was bottled first stands first", () => {
+  const useBy = "2025-10-24T23:59:59Z";
+  const [early, late] = [bottled("a", useBy), bottled("b", useBy)];
+  const [bottling] = late.bottlings;
+  if (bottling === undefined) throw new RangeError("it was bottled");
+  const after = { ...late, bottlings: [{ ...bottling, at: bottling.at + 60_000 }] };
+  for (const runs of [
+    [early, after],
+    [after, early],
+  ]) {
+    expect(shelfOf(runs, MADE).map(({ runId }) => runId)).toEqual(["a", "b"]);
+  }
+});
+
 test("counts bottles of every size", () => {
   const sizes = [
     { count: 4, size: 750 },

@@ -70,6 +70,22 @@ test("a drink that is not washed is not said to have been", () => {
   expect(labelOf(run).cautions).toEqual(["keep-cold", "fresh-juice", "local-use-by", "local-sale"]);
 });
 
+test("milk that stays is said of a milk that washed it, not of oats nor of cream in the drink", () => {
+  const beacon = demoSpec("Pear Beacon");
+  const oats = { ...beacon, ...(beacon.wash && { wash: { ...beacon.wash, dairyId: "oat-milk" } }) };
+  const byOats = labelOf(started("run-10", "PB", MADE, planned(oats)).run);
+  expect(byOats.allergens).toEqual(["gluten"]);
+  expect(byOats.cautions).not.toContain("milk-stays");
+  const { wash: _, ...unwashed } = beacon;
+  const [line] = beacon.lines;
+  if (line === undefined) throw new RangeError("it has a line");
+  const lines = [...beacon.lines, { ...line, id: "cream", ingredientId: "cream", heldBack: 0 }];
+  const creamy = labelOf(started("run-11", "PB", MADE, planned({ ...unwashed, lines })).run);
+  expect(creamy.allergens).toEqual(["milk"]);
+  expect(creamy.cautions).toContain("keep-cold");
+  expect(creamy.cautions).not.toContain("milk-stays");
+});
+
 test("grapefruit and wine reach the label of what they went into", () => {
   const { run } = started("run-4", "BFS", MADE, planned(demoSpec("Boatyard Flip-Side")));
   expect(labelOf(run).allergens).toEqual(["milk", "sulphites"]);

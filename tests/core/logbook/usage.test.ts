@@ -47,6 +47,14 @@ test("too few evenings, or too few days, say nothing yet", () => {
   ).toBeUndefined();
 });
 
+test("what was poured four weeks ago to the day no longer counts", () => {
+  const evenings = [1, 3, 5, 27].map((days) => [days, 500] as const);
+  const use = (poured: Poured) => usageOf([batch(40, poured)], NOW);
+  // By hand: 2 l in the 28 days from today back.
+  expect(use(evenings)).toEqual({ mlPerDay: 2000 / 28, evenings: 4, days: 28 });
+  expect(use([...evenings, [28, 9000]])).toEqual(use(evenings));
+});
+
 // By hand: 4 evenings of 500 ml in the ten days 0 to 9 days ago.
 test("days without a pour count too", () => {
   const use = usageOf(

@@ -199,6 +199,12 @@ test("a vessel stays where it was put until a step moves it", () => {
   expect(warningsOf(cold)).toEqual([]);
 });
 
+test("what is perishable from its very first step on is watched from there", () => {
+  const first = { ...wash, perishableFrom: "curdle", steps: wash.steps.slice(3) };
+  const long = changeStep(first, "curdle", { waitFor: 12 * HOUR });
+  expect(warningsOf(long)).toContainEqual({ warning: "warm-for-long", step: "curdle" });
+});
+
 test("bottles that only a run in trouble counts are none", () => {
   const skipped = changeStep(infusion, "yield", { next: "label" });
   expect(checkProcedure(skipped, titled)).toEqual({

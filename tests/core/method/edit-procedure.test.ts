@@ -45,6 +45,17 @@ const without = (procedure: Procedure, id: string): Procedure => {
 const stepIn = ({ steps }: Procedure, id: string) => steps.find((step) => step.id === id);
 const wash = copyProcedure(DAIRY_WASH, "own", "Own wash");
 
+test("a step goes a place up or down, to the first and the last, and no further", () => {
+  const [first = "", second = "", ...rest] = idsOf(own);
+  const last = rest.at(-1) ?? "";
+  expect(idsOf(moveStep(own, second, -1))).toEqual([second, first, ...rest]);
+  expect(idsOf(moveStep(own, first, 1))).toEqual([second, first, ...rest]);
+  expect(idsOf(moveStep(own, rest.at(-2) ?? "", 1)).slice(-2)).toEqual([last, rest.at(-2)]);
+  expect(moveStep(own, first, -1)).toBe(own);
+  expect(moveStep(own, last, 1)).toBe(own);
+  expect(moveStep(own, "none", 1)).toBe(own);
+});
+
 test("a removed step leaves no way into nowhere: what led to it leads on", () => {
   const less = without(wash, "re-pour");
   expect(idsOf(less)).not.toContain("re-pour");

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import {
+  isWait,
   LOOKS,
   type Procedure,
   procedureSchema,
@@ -15,6 +16,15 @@ const step = (id: string, rest: Partial<Step> = {}): Step => ({
   work: "other",
   branches: [],
   ...rest,
+});
+
+test.each([
+  ["hands-on", false],
+  ["reading", false],
+  ["timed-wait", true],
+  ["watched-wait", true],
+] as const)("a %s goes on without hands: %s", (kind, without) => {
+  expect(isWait(step("one", { kind }))).toBe(without);
 });
 
 const LOOP: Procedure = {

@@ -198,6 +198,7 @@ test("a clock that was set takes all that came before along, but not what was pr
   bench.order({ type: "add-note", text: "one" });
   const visit = "milk#1";
   const dueAt = bench.now + 1000;
+  bench.order({ type: "hear-alarm", visit, dueAt });
   bench.order({ type: "hand-alarm", visit, dueAt, to: "phone-clock" });
   const { run: before } = bench;
   const byMs = -3_600_000;
@@ -212,6 +213,8 @@ test("a clock that was set takes all that came before along, but not what was pr
   expect(run?.visits[0]?.finishedAt).toBe(moved(before?.visits[0]?.finishedAt));
   expect(run?.stands[0]?.at).toBe(moved(before?.stands[0]?.at));
   expect(run?.notes[0]?.at).toBe(moved(before?.notes[0]?.at));
+  expect(run?.visits[1]?.heardAt).toBe(moved(before?.visits[1]?.heardAt));
+  expect(run?.visits[0]?.heardAt).toBeUndefined();
   expect(run?.readyBy).toBe(before?.readyBy);
   expect(run?.visits[1]?.handed).toEqual([{ to: "phone-clock", dueAt }]);
 });

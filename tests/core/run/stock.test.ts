@@ -58,6 +58,28 @@ test("a pour after midnight is still last night's; after six it is the next day'
   expect(stockOf(evenings.run)?.poured.map(({ ml }) => ml)).toEqual([150, 25]);
 });
 
+test("evenings stand in their order, whoever logged them first", () => {
+  process.env.TZ = "UTC";
+  const { run } = bottled.then(pour(1));
+  const poured = (at: string, ml: number) => ({
+    act: at,
+    device: "phone-b",
+    at: Date.parse(at),
+    ml,
+    count: ml,
+    unit: "ml" as const,
+  });
+  const stockPoured = [
+    poured("2025-11-27T20:00:00Z", 30),
+    poured("2025-11-26T22:00:00Z", 20),
+    poured("2025-11-26T20:00:00Z", 10),
+  ];
+  expect(stockOf({ ...run, stockPoured })?.poured).toEqual([
+    { at: Date.parse("2025-11-26T22:00:00Z"), ml: 30 },
+    { at: Date.parse("2025-11-27T20:00:00Z"), ml: 30 },
+  ]);
+});
+
 test("no more than the last forty evenings are kept, and all of them count", () => {
   const many = Array.from({ length: 45 }).reduce<Played>((so) => so.then(pour(10), DAY), bottled);
   const stock = stockOf(many.run);

@@ -106,6 +106,25 @@ test("while nobody is in there is nothing to do; the stretch is told from when s
   expect(quiet([syrup], away(385))).toMatchObject({ span: { from: NOW, to: at(385) }, work: [] });
 });
 
+test("a full fridge keeps nobody out, nor does one of two who are away; absences may be told in any order", () => {
+  const syrup = job("syrup", 400, hands("stir", 15));
+  const gone = (resource: string, amount: number, from: number, to: number) => ({
+    resource,
+    amount,
+    from: at(from),
+    to: at(to),
+  });
+  const within = (person: number, ...taken: readonly ReturnType<typeof gone>[]) =>
+    quiet([syrup], { capacity: { person, fridge: 10 }, taken }).span.from;
+  expect(within(1, gone("fridge", 10, -60, 100))).toBe(NOW);
+  expect(within(2, gone("person", 1, -60, 100))).toBe(NOW);
+  expect(within(2, gone("person", 2, -60, 100))).toBe(at(100));
+  const night = [gone("person", 1, 100, 200), gone("person", 1, -60, 100)];
+  expect(within(1, ...night)).toBe(at(200));
+  expect(within(1, ...night.toReversed())).toBe(at(200));
+  expect(within(1, gone("person", 1, 0, 50))).toBe(at(50));
+});
+
 test("what needs a stand that is in use, or may not begin yet, is not offered", () => {
   const stand = [{ resource: "stand", amount: 1 }];
   const dripping = job("wash", 900, wait("drip", 300, { fixedStart: at(-10), uses: stand }));
