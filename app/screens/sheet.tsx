@@ -9,11 +9,11 @@ import { routes } from "../routes.ts";
 import { now, runOf } from "../state.ts";
 import { degreesRead } from "../words/degrees.ts";
 import { dateYear, duration, stampTime } from "../words/format.ts";
+import { ingredientOf } from "../words/ingredient-of.ts";
 import { named } from "../words/joined.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
-import { ingredientOf } from "./batch/about.ts";
 import { NoteHands, NoteLot, NoteTemperature } from "./sheet/forms.tsx";
 import "./sheet.css";
 

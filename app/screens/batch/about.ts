@@ -2,6 +2,7 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { settings } from "../../state.ts";
 import type { EventAbout } from "../../words/en/events.ts";
+import { ingredientOf } from "../../words/ingredient-of.ts";
 import { inOneLine } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -14,10 +15,6 @@ export function stepName(run: Run, visit: string): string {
   const name = step === undefined ? say.work.verbs[id] : stepTitle(step);
   return sayLater.events.round(name ?? sayLater.events.unknownStep, Number(round));
 }
-
-/** What a plan calls an ingredient; its id, where the plan does not know it. */
-export const ingredientOf = (run: Run, id: string): string =>
-  run.plan.ingredients.find((one) => one.id === id)?.name ?? id;
 
 const MOVES: ReadonlySet<string> = new Set(["step.started", "step.finished"]);
 

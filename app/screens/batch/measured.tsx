@@ -2,9 +2,9 @@ import { controlSheetOf } from "../../../core/logbook/control-sheet.ts";
 import type { Reading, Run } from "../../../core/run/run.ts";
 import { settings } from "../../state.ts";
 import { dateYear, stampTime } from "../../words/format.ts";
+import { ingredientOf } from "../../words/ingredient-of.ts";
 import { named } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { ingredientOf } from "./about.ts";
 
 function List({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
