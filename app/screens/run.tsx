@@ -160,15 +160,12 @@ function Doing({ run, visit }: WorkProps) {
   );
 }
 
-/** Letters of the longest word that the largest verb has room for, on the narrowest phone. */
-const LARGEST = 7;
-
 /** The verb as large as its longest word has room for: no word is broken. */
 function Verb({ verb }: { readonly verb: string }) {
-  const longest = Math.max(...verb.split(/\s+/u).map((word) => word.length));
+  const letters = Math.max(...verb.split(/\s+/u).map((word) => word.length));
   return (
-    <h1 class="run-verb" data-long={longest > LARGEST}>
-      {verb}
+    <h1 class="run-verb">
+      <span style={{ "--letters": letters }}>{verb}</span>
     </h1>
   );
 }
