@@ -98,10 +98,10 @@ export const days: Spoken<typeof english.days> = {
   guess:
     "Cinco minutos por cada cosa hecha a mano; una infusión, lo más que dura; un goteo, según su volumen hasta que se lea.",
   toHand: "Entregarla",
-  print: "Imprimirla",
+  print: "Imprimir",
   noPrint:
     "Este navegador no puede imprimir. Comparte el archivo de calendario o copia la lista a mano.",
-  calendar: "Archivo de calendario",
+  calendar: "Archivo de calen­dario",
   calendarDetail: "Calculado hacia atrás desde la entrega. Las alarmas del lote van primero.",
   waits: (name, step) => `${name}: ${step} sigue`,
 };

@@ -68,7 +68,7 @@ export const drip: Spoken<typeof english.drip> = {
   },
   weigh: {
     how: "Cómo se mide",
-    volume: "Volumen",
+    volume: "Volu­men",
     weight: "Peso",
     unit: "g",
     tare: {

@@ -15,7 +15,7 @@ export const plan: Spoken<typeof english.plan> = {
   by: {
     serves: "Copas",
     bottles: "Botellas",
-    volume: "Volumen",
+    volume: "Volu­men",
     vessel: "Recipiente",
     stock: "Lo que hay",
   },
@@ -46,8 +46,8 @@ export const plan: Spoken<typeof english.plan> = {
     says: (count, milk) =>
       milk === undefined ? ingredients(count) : `${ingredients(count)} y ${whole(milk)} de leche`,
     amounts: "Cantidades",
-    exact: "Exactas",
-    jigger: (step) => `Medidor ${whole(step)}`,
+    exact: "Justas",
+    jigger: (step) => `Medi­dor ${whole(step)}`,
     scale: (step) => `Báscula ${whole(step)}`,
     change: (changes) => `Frente a lo exacto: ${changes.map(whole).join(", ")}`,
     changes: {
@@ -74,13 +74,13 @@ export const plan: Spoken<typeof english.plan> = {
   stages: "Equilibrio",
   stagesSay: (bottled, glass) => `${whole(`${bottled} en botella`)}, ${whole(`${glass} en copa`)}`,
   stage: {
-    mixed: "Mezclado",
-    washed: "Clarificado",
-    "topped-up": "Embotellado",
+    mixed: "Mez­clado",
+    washed: "Clari­ficado",
+    "topped-up": "Embo­tellado",
     glass: "En la copa",
   },
   rows: {
-    volume: "Volumen",
+    volume: "Volu­men",
     strength: "Grado, % vol",
     sugar: "Azúcar g/L",
     acid: "Ácido g/L",
@@ -91,7 +91,7 @@ export const plan: Spoken<typeof english.plan> = {
     "Toca un número para ver cómo se calculó. ± es el margen probable de etiquetas y medidores.",
 
   curdle: "¿Cuajará?",
-  verdict: { clearly: "Claramente", borderline: "Al límite", no: "No" },
+  verdict: { clearly: "Clara­mente", borderline: "Al límite", no: "No" },
   phBand: (low, high) => `pH ${low} a ${high}`,
   ph: "Punch y leche juntos",
   onset: "Esta leche cuaja a este pH o menos",
