@@ -16,6 +16,12 @@ import { Tasting } from "./batch/tasting.tsx";
 import { Verdict } from "./batch/verdict.tsx";
 import "./batch.css";
 
+const WayBack = () => (
+  <LinkButton tone="quiet" href={routes.logbook}>
+    {sayLater.batch.back}
+  </LinkButton>
+);
+
 function Head({ run }: { readonly run: Run }) {
   const words = sayLater.batch;
   const ending = endingOf(run);
@@ -31,11 +37,7 @@ function Head({ run }: { readonly run: Run }) {
           `${sayLater.logbook.abandoned(run.abandoned?.reason ?? "")}, ${dateYear(ending.at)}`}
       </p>
       <p class="batch-ways">
-        {ending === undefined ? (
-          <LinkButton href={routes.run(run.id)}>{words.toRun}</LinkButton>
-        ) : (
-          <LinkButton href={routes.logbook}>{words.back}</LinkButton>
-        )}
+        {ending === undefined && <LinkButton href={routes.run(run.id)}>{words.toRun}</LinkButton>}
         <LinkButton href={routes.label(run.id)}>{words.label}</LinkButton>
         {ending !== undefined && (
           <LinkButton href={routes.compare([run.id])}>{sayLater.compare.withPlan}</LinkButton>
@@ -51,13 +53,14 @@ export function BatchScreen({ id }: { readonly id: string }) {
   if (run === undefined) {
     return (
       <main class="batch">
+        <WayBack />
         <p class="batch-lost">{sayLater.batch.lost}</p>
-        <LinkButton href={routes.logbook}>{sayLater.batch.back}</LinkButton>
       </main>
     );
   }
   return (
     <main class="batch">
+      <WayBack />
       <Head run={run} />
       <WhichYield run={run} />
       <Verdict run={run} />

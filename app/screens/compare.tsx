@@ -150,13 +150,15 @@ export function CompareScreen({ id }: { readonly id: string }) {
   const whole = batches.length === shown.length && shown.length > 0;
   return (
     <main class="compare">
+      <LinkButton tone="quiet" href={routes.logbook}>
+        {words.back}
+      </LinkButton>
       <h1>{words.title}</h1>
       {asked.length > MOST && <p role="status">{words.many}</p>}
       {waits && <p>{say.places.loading}</p>}
       {!waits && shown.length === 0 && <Pick />}
       {!waits && !whole && shown.length > 0 && <p>{words.lost}</p>}
       {whole && <Loaded key={shown.join("~")} batches={batches} />}
-      <LinkButton href={routes.logbook}>{words.back}</LinkButton>
     </main>
   );
 }

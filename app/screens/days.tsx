@@ -12,6 +12,7 @@ import { routes } from "../routes.ts";
 import { now, openBatches, settings } from "../state.ts";
 import { fileDate } from "../words/format.ts";
 import { named } from "../words/joined.ts";
+import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
 import { Batches } from "./days/batches.tsx";
 import { MovedSince, Trouble } from "./days/trouble.tsx";
@@ -91,6 +92,9 @@ export function DaysScreen() {
   const none = waiting.value.length === 0 && openBatches.value.length === 0;
   return (
     <main class="days">
+      <LinkButton tone="quiet" href={routes.bench}>
+        {say.bench.title}
+      </LinkButton>
       <h1>{words.title}</h1>
       {none ? <p class="days-empty">{words.empty}</p> : <Filled />}
       <LinkButton href={routes.specs} tone={none ? "main" : "plain"}>

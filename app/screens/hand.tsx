@@ -127,6 +127,11 @@ export function HandScreen({ id }: { readonly id: string }) {
   const name = what && nameFor(what);
   return (
     <main class="hand">
+      {what !== undefined && (
+        <LinkButton tone="quiet" href={backOf(what)}>
+          {say.places.back}
+        </LinkButton>
+      )}
       <h1>{words.title}</h1>
       {what === undefined || name === undefined ? (
         <p>{words.lost}</p>
@@ -134,7 +139,6 @@ export function HandScreen({ id }: { readonly id: string }) {
         <>
           <p class="hand-name">{name}</p>
           <Handing what={what} />
-          <LinkButton href={backOf(what)}>{say.places.back}</LinkButton>
         </>
       )}
     </main>

@@ -204,8 +204,10 @@ export function IngredientScreen({ id }: { readonly id: string }) {
   if (draft === undefined) {
     return (
       <main class="ingredient">
-        <p>{words.lost}</p>
-        <LinkButton href={routes.cupboard}>{words.toCupboard}</LinkButton>
+        <LinkButton tone="quiet" href={routes.cupboard}>
+          {words.toCupboard}
+        </LinkButton>
+        <p class="ingredient-lost">{words.lost}</p>
       </main>
     );
   }

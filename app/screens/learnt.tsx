@@ -106,7 +106,7 @@ function Everything() {
       <h1>{words.title}</h1>
       {own.length === 0 && (
         <>
-          <p>{words.none}</p>
+          <p class="learnt-empty">{words.none}</p>
           <ToMake />
           {invented.length === 0 && <DemoHistory />}
         </>
@@ -125,6 +125,9 @@ export function LearntScreen({ id }: { readonly id: string }) {
   if (!recordsRead.value) return <p class="app-say">{say.places.loading}</p>;
   return (
     <main class="learnt">
+      <LinkButton tone="quiet" href={one === undefined ? routes.logbook : routes.learnt}>
+        {one === undefined ? words.back : words.title}
+      </LinkButton>
       {one === undefined ? (
         <Everything />
       ) : (
@@ -133,9 +136,6 @@ export function LearntScreen({ id }: { readonly id: string }) {
           <Drink batches={washesIn(one.demo)} specId={id} />
         </>
       )}
-      <LinkButton href={one === undefined ? routes.logbook : routes.learnt}>
-        {one === undefined ? words.back : words.title}
-      </LinkButton>
     </main>
   );
 }

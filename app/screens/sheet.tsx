@@ -120,6 +120,9 @@ export function SheetScreen({ id }: { readonly id: string }) {
   const sheet = controlSheetOf(run);
   return (
     <main class="sheet">
+      <LinkButton tone="quiet" href={open ? routes.run(id) : routes.batch(id)}>
+        {words.toRun}
+      </LinkButton>
       <div class="sheet-paper">
         <h1>{words.title}</h1>
         <Head run={run} />
@@ -135,7 +138,6 @@ export function SheetScreen({ id }: { readonly id: string }) {
           <NoteHands run={run} />
         </>
       )}
-      <LinkButton href={open ? routes.run(id) : routes.batch(id)}>{words.toRun}</LinkButton>
     </main>
   );
 }

@@ -214,8 +214,10 @@ export function SpecScreen({ id }: { readonly id: string }) {
   if (draft === undefined) {
     return (
       <main class="spec">
-        <p>{words.lost}</p>
-        <LinkButton href={routes.specs}>{words.toSpecs}</LinkButton>
+        <LinkButton tone="quiet" href={routes.specs}>
+          {words.toSpecs}
+        </LinkButton>
+        <p class="spec-lost">{words.lost}</p>
       </main>
     );
   }

@@ -43,6 +43,9 @@ export function VesselScreen({ id }: { readonly id: string }) {
   const label = run && vesselLabelOf(run);
   return (
     <main class="vessel">
+      <LinkButton tone="quiet" href={routes.run(id)}>
+        {words.back}
+      </LinkButton>
       <h1>{words.title}</h1>
       {label === undefined ? (
         <p>{words.none}</p>
@@ -61,7 +64,6 @@ export function VesselScreen({ id }: { readonly id: string }) {
           <p class="vessel-quiet">{words.moves}</p>
         </>
       )}
-      <LinkButton href={routes.run(id)}>{words.back}</LinkButton>
     </main>
   );
 }

@@ -5,7 +5,7 @@ import { spanish } from "../../app/words/es.ts";
 import { french } from "../../app/words/fr.ts";
 import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
 import { madeWhole, started } from "../support/play-run.ts";
-import { cutOff, sticksOut } from "../support/readable.ts";
+import { brokenWords, cutOff, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
 import {
   goTo,
@@ -94,6 +94,7 @@ function lookOut({ language }: Tongue) {
     const seen = [
       ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
       ...(await cutOff(page)).map((one) => `cut off: ${one}`),
+      ...(await brokenWords(page)).map((one) => `broken: ${one}`),
       ...(await tightTabs()).map((one) => `tab: ${one}`),
     ];
     if (seen.length > 0) found[place] = seen;

@@ -101,6 +101,35 @@ export const cutOff = (page: Page): Promise<string[]> =>
       .map((one) => one.outerHTML.slice(0, 160));
   });
 
+/** Words that go on in the next line other than where they may: at a hyphen, soft or hard. */
+export const brokenWords = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const shown = (node: Node): boolean =>
+      node.parentElement?.checkVisibility() === true &&
+      node.parentElement.closest(".visually-hidden, svg") === null;
+    const topAt = (node: Node, at: number): number | undefined => {
+      const letter = document.createRange();
+      letter.setStart(node, at);
+      letter.setEnd(node, at + 1);
+      // The first one may be of the hyphen at the end of the line before.
+      const box = [...letter.getClientRects()].at(-1);
+      return box !== undefined && box.width > 0 ? Math.round(box.top) : undefined;
+    };
+    const broken = (node: Node): string[] =>
+      [...(node.textContent ?? "").matchAll(/[\p{L}\p{N}’']{3,}/gu)]
+        .filter(({ 0: word, index }) => {
+          const tops = Array.from(word, (_, at) => topAt(node, index + at));
+          return new Set(tops.filter((top) => top !== undefined)).size > 1;
+        })
+        .map(([word]) => word);
+    const found: string[] = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walk.nextNode(); node !== null; node = walk.nextNode()) {
+      if (shown(node)) found.push(...broken(node));
+    }
+    return found;
+  });
+
 /** What moves on the page now. */
 export const moving = (page: Page): Promise<string[]> =>
   page.evaluate(() =>

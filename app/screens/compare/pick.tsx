@@ -42,7 +42,7 @@ function Go({ picked }: PickedProps) {
 function TooFew({ there }: { readonly there: number }) {
   return (
     <>
-      <p>{sayLater.empty.compare(there)}</p>
+      <p class="compare-empty">{sayLater.empty.compare(there)}</p>
       <ToMake />
       {there === 0 && <DemoHistory />}
     </>

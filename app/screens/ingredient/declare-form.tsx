@@ -123,7 +123,7 @@ export function PriceForm({ draft, edit, faults, insist }: FormProps) {
     <section class="ingredient-section">
       <h2>{words.price}</h2>
       <p>{words.packHint}</p>
-      <div class="ingredient-grid">
+      <div class="field-pairs">
         <Field
           label={words.paid}
           value={draft.paid}

@@ -43,7 +43,7 @@ function Acids({ draft, edit, faults, insist }: FormProps) {
   return (
     <fieldset class="ingredient-acids">
       <legend>{draft.kind === "dry" ? words.acidsDry : words.acids}</legend>
-      <div class="ingredient-grid">
+      <div class="field-pairs">
         {ACID_NAMES.map((name) => (
           <Field
             key={name}

@@ -130,12 +130,12 @@ export function ServicesScreen({ id }: { readonly id: string }) {
   const words = sayLater.compare.services;
   return (
     <main class="services">
+      <LinkButton tone="quiet" href={spec === undefined ? routes.specs : routes.plan(id)}>
+        {spec === undefined ? sayLater.specs.title : sayLater.plan.title(spec.name)}
+      </LinkButton>
       <h1>{spec === undefined ? words.title : spec.name}</h1>
       {spec !== undefined && <p class="services-lead">{words.title}</p>}
       {spec === undefined ? <p>{words.lost}</p> : <Screen spec={spec} />}
-      <LinkButton href={spec === undefined ? routes.specs : routes.plan(id)}>
-        {spec === undefined ? sayLater.specs.title : sayLater.plan.title(spec.name)}
-      </LinkButton>
     </main>
   );
 }

@@ -19,7 +19,7 @@ export function FreezeSum() {
   const read = readFreeze(draft, settings.value);
   return (
     <SumPage title={sum.freeze.title} read={read}>
-      <div class="sums-two">
+      <div class="field-pairs">
         <SumField
           read={read}
           of="strength"

@@ -39,7 +39,7 @@ const edit = (change: Partial<IceDraft>): void => {
 function Drink({ read }: { readonly read: ReadSum }) {
   const draft = kept.value;
   return (
-    <div class="sums-two">
+    <div class="field-pairs">
       <SumField
         read={read}
         of="volume"
@@ -77,7 +77,7 @@ function IceItself({ read }: { readonly read: ReadSum }) {
   const { method, ice, iceTemperature } = kept.value;
   if (method === "stirred" || method === "shaken") return null;
   return (
-    <div class="sums-two">
+    <div class="field-pairs">
       {method === "blended" && (
         <SumField
           read={read}

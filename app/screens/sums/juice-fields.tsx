@@ -18,7 +18,7 @@ function OwnFigures({ draft, read, edit, pHHint }: JuiceFieldsProps) {
   return (
     <fieldset class="sums-group">
       <legend>{words.acids}</legend>
-      <div class="sums-two">
+      <div class="field-pairs">
         {OWN_ACIDS.map((name) => (
           <SumField
             key={name}

@@ -28,7 +28,7 @@ function Mix({ read }: { readonly read: ReadSum }) {
   const draft = kept.value;
   const volumes = volumeUnit(settings.value.volumes);
   return (
-    <div class="sums-two">
+    <div class="field-pairs">
       <SumField
         read={read}
         of="volume"
@@ -59,7 +59,7 @@ function Added({ read }: { readonly read: ReadSum }) {
   return (
     <fieldset class="sums-group">
       <legend>{words.add}</legend>
-      <div class="sums-two">
+      <div class="field-pairs">
         {OWN_ACIDS.map((name) => (
           <SumField
             key={name}

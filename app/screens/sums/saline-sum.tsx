@@ -21,7 +21,7 @@ export function SalineSum() {
   const read = readSaline(draft, settings.value);
   return (
     <SumPage title={sum.saline.title} read={read}>
-      <div class="sums-two">
+      <div class="field-pairs">
         <SumField
           read={read}
           of="volume"

@@ -27,7 +27,7 @@ const editPour = (at: number, change: Partial<PourDraft>): void => {
 function Reduce({ read }: { readonly read: ReadSum }) {
   const draft = reduction.value;
   return (
-    <div class="sums-two">
+    <div class="field-pairs">
       <SumField
         read={read}
         of="volume"
@@ -66,7 +66,7 @@ function Pour({ read, at }: { readonly read: ReadSum; readonly at: number }) {
   return (
     <fieldset class="sums-group">
       <legend>{words.part(at + 1)}</legend>
-      <div class="sums-two">
+      <div class="field-pairs">
         <SumField
           read={read}
           of={`volume:${at}`}

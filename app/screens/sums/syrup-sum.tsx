@@ -59,7 +59,7 @@ export function SyrupSum() {
   return (
     <SumPage title={sum.syrup.title} read={read}>
       <Kind />
-      <div class="sums-two">
+      <div class="field-pairs">
         {draft.ratio === "own" && (
           <SumField
             read={read}

@@ -105,8 +105,8 @@ export const compare: Spoken<typeof english.compare> = {
   services: {
     title: "La misma bebida, servida de otro modo",
     why: "Calculado con la receta para el mismo número de copas. Elige de dos a cuatro.",
-    washed: "clarificado",
-    unwashed: "sin clarificar",
+    washed: "clari­ficado",
+    unwashed: "sin clari­ficar",
     name: (washed, method) => `${method}, ${washed}`,
     glass: "En la copa",
     glassMl: "Cantidad",

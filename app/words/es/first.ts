@@ -3,14 +3,14 @@ import type { first as english } from "../en/first.ts";
 export const first: typeof english = {
   title: "¿Primera vez?",
   what: "De la receta a la botella etiquetada: qué pesar, cuándo volver, cuánto ha salido. Avisa, apunta y funciona sin cobertura.",
-  practise: "Practicar un lavado",
+  practise: "Practicar una clarificación",
   practiseWhy:
-    "El lavado entero en un minuto, con esperas de segundos. Con el recipiente vacío. No queda nada guardado.",
-  name: "Lavado de práctica",
+    "La clarificación entera en un minuto, con esperas de segundos. Con el recipiente vacío. No queda nada guardado.",
+  name: "Clarificado de práctica",
   mark: "Práctica: las esperas duran segundos y no queda nada.",
   leave: "Dejar la práctica",
-  over: "Así es un lavado entero",
-  overWhy: "Uno de verdad dura un día. La aplicación avisa en cada espera y recuerda cada cifra.",
+  over: "Así es una clarificación entera",
+  overWhy: "Una de verdad dura un día. La aplicación avisa en cada espera y recuerda cada cifra.",
   done: "Listo, quitarla",
   gone: "La práctica se ha quitado.",
 };

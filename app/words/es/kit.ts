@@ -4,6 +4,7 @@ import { decimals } from "../format.ts";
 const many = (count: number): string => decimals(count, 0);
 const entries = (count: number): string => (count === 1 ? "1 entrada" : `${many(count)} entradas`);
 const batches = (count: number): string => (count === 1 ? "1 lote" : `${many(count)} lotes`);
+const ended = (count: number): string => (count === 1 ? "acabado" : "acabados");
 
 export const kit: KitWords = {
   title: "Ajustes",
@@ -105,7 +106,7 @@ export const kit: KitWords = {
     finger: "Dedo",
     glove: "Guante",
     gloveDetail: "más grandes y separados",
-    wet: "Un blanco gigante por paso",
+    wet: "Un botón gigante por paso",
     offer: "Ofrecerlo",
     offerDetail: "con la pantalla mojada",
     always: "Siempre",
@@ -142,8 +143,8 @@ export const kit: KitWords = {
     last: (when) => `Última copia: ${when}.`,
     dueEnded: (count, ever) =>
       ever
-        ? `${batches(count)} más acabados desde la última copia.`
-        : `${batches(count)} acabados, y en este teléfono aún no se ha hecho ninguna copia.`,
+        ? `${batches(count)} más ${ended(count)} desde la última copia.`
+        : `${batches(count)} ${ended(count)}, y en este teléfono aún no se ha hecho ninguna copia.`,
     dueEntries: (count, ever) =>
       ever
         ? `${entries(count)} más desde la última copia.`
@@ -160,7 +161,10 @@ export const kit: KitWords = {
     beginsAdding: "Añadiendo…",
     settling: (done, all) => `Añadido. Ordenando los lotes: ${many(done)} de ${many(all)}.`,
     fresh: (count) => `${entries(count)} que este teléfono no tiene`,
-    known: (count) => `${entries(count)} que ya están aquí, se quedan como están`,
+    known: (count) =>
+      count === 1
+        ? "1 entrada que ya está aquí, se queda como está"
+        : `${entries(count)} que ya están aquí, se quedan como están`,
     left: (count) =>
       count === 1
         ? "1 línea fuera: conserva el archivo"
@@ -169,7 +173,7 @@ export const kit: KitWords = {
     line: (number, why) => `Línea ${many(number)}: ${why}`,
     more: (count) => `y ${many(count)} más`,
     startless: (count) =>
-      `${batches(count)} sin comienzo, en el archivo o aquí: se conservan y se muestran cuando se traiga también el comienzo`,
+      `${batches(count)} sin comienzo, en el archivo o aquí: ${count === 1 ? "se conserva y se muestra" : "se conservan y se muestran"} cuando se traiga también el comienzo`,
     missing: (lines, found) =>
       `Este archivo está dañado: debería tener ${entries(lines)} y hay ${many(found)}. Busca antes una copia entera.`,
     altered: "Este archivo se alteró después de guardarse. Busca antes una copia sin alterar.",

@@ -39,7 +39,7 @@ export const figureNames: Readonly<Record<string, string>> = {
   ice: "Parte de hielo",
   "bottled-strength": "Grado en la botella",
   "own-dilution": "Dilución que mediste",
-  freezing: "Empieza a congelar",
+  freezing: "Empieza a congelarse",
   "ethanol-per-water": "Etanol por kg de agua",
   "sugar-per-water": "Azúcar por kg de agua",
   "rest-per-water": "Ácidos y lo demás por kg de agua",

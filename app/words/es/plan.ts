@@ -154,14 +154,14 @@ export const plan: Spoken<typeof english.plan> = {
     },
     freezes: (at) => `La botella se congela, desde ${whole(at)}`,
     stays: (at) => `La botella sigue líquida, hasta ${whole(at)}`,
-    close: (at) => `La botella empieza a congelar a ${whole(at)}: por poco`,
-    in: { freezes: "Se congela", stays: "Sigue líquida", close: "Cerca de congelar" },
+    close: (at) => `La botella empieza a congelarse a ${whole(at)}: por poco`,
+    in: { freezes: "Se congela", stays: "Sigue líquida", close: "Cerca de congelarse" },
     freezesNote:
       "Una botella llena puede reventar al congelarse: deja hueco o guárdala en la nevera.",
     get closeNote() {
       return `Los congeladores oscilan unos grados: deja ${degreesApart(3)} de margen.`;
     },
-    begins: "Empieza a congelar a",
+    begins: "Empieza a congelarse a",
     noWater: "No lleva agua que congelar.",
     glass: "En la copa",
     water: "Agua añadida",

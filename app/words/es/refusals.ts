@@ -3,7 +3,7 @@ import { abv, decimals, mass } from "../format.ts";
 import { storageSize } from "../storage-size.ts";
 
 const KINDS: Readonly<Record<string, string>> = {
-  event: "hecho",
+  event: "suceso",
   spec: "receta",
   ingredient: "ingrediente",
   procedure: "proceso",
@@ -38,13 +38,13 @@ export const refusals: typeof english = {
     "Lo que se infusiona absorbe todo el líquido. Usa menos, o más líquido.",
   "stock-unused": () => "Esta receta no usa nada de ese ingrediente. Elige otro.",
   "vessel-too-small": () =>
-    "Este recipiente es pequeño para el lote: los filtros se beberían lo que cabe. Usa uno más grande.",
+    "Este recipiente es demasiado pequeño para el lote: los filtros se beberían lo que cabe. Usa uno más grande.",
   "size-too-small": () =>
     "Este lote es demasiado pequeño: no quedaría nada tras la cuajada y los filtros. Hazlo más grande.",
   "spec-holds-nothing": () =>
     "Esta receta no suma ningún volumen. Añade un ingrediente que se vierta.",
   "target-above-spirit": ({ nearest }) =>
-    `El destilado reservado es flojo para llegar a ese grado. Lo más cerca queda justo por debajo de ${abv(Number(nearest))}.`,
+    `El destilado reservado es demasiado flojo para ese grado. Lo más cerca queda justo por debajo de ${abv(Number(nearest))}.`,
   "target-below-base": ({ nearest }) =>
     `El punch clarificado ya es más fuerte que eso. Lo más cercano es ${abv(Number(nearest))}, sin refuerzo.`,
   "nothing-held-back": () =>
@@ -120,7 +120,7 @@ export const refusals: typeof english = {
   "line-unknown-kind": ({ kind }) =>
     `es de una clase que esta versión no conoce: “${kind}”. Una más nueva quizá sí.`,
   "line-unknown-event": ({ type }) =>
-    `es un hecho que esta versión no conoce: “${type}”. Una más nueva quizá sí.`,
+    `es un suceso que esta versión no conoce: “${type}”. Una más nueva quizá sí.`,
   "line-field": ({ kind, field }) =>
     field === ""
       ? `no contiene: ${KINDS[kind ?? ""] ?? kind}.`

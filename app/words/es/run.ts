@@ -160,7 +160,7 @@ export const run: Spoken<typeof english.run> = {
   pressAgain: "Pulsa una vez más ahora, o deja la tecla pulsada.",
   wet: {
     ask: "¿Manos mojadas?",
-    means: "Un blanco gigante por paso",
+    means: "Un botón gigante por paso",
     all: "Volver a todo",
   },
   undone: "Deshecho",

@@ -145,7 +145,7 @@ export const spec: Spoken<typeof english.spec> = {
     pourFault: "Escribe el volumen de una copa, como 85 ml o 3 oz, hasta 2 litros.",
     method: "Cómo se enfría",
     methods: {
-      stirred: "Removido con hielo",
+      stirred: "Remo­vido con hielo",
       shaken: "Agitado",
       "over-ice": "Vertido sobre hielo",
       blended: "Batido con hielo",

@@ -52,7 +52,7 @@ export const names: Spoken<typeof english> = {
   salt: "Sal",
   saltShare: "Sal en peso",
   saltPerLitre: "Sal por litro",
-  freezing: "Empieza a congelar a",
+  freezing: "Empieza a congelarse a",
   iceAt: (temperature) => `Hielo a ${temperature}`,
   drink: "Bebida antes del hielo",
   before: "Grado antes del hielo",

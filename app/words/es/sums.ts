@@ -148,7 +148,7 @@ export const sums: Spoken<typeof english.sums> = {
   ice: {
     method: "Cómo se junta con el hielo",
     methods: {
-      stirred: "Removido",
+      stirred: "Remo­vido",
       shaken: "Agitado",
       settled: "Asentado",
       blended: "Batido",

@@ -3,11 +3,11 @@ import type { Spoken } from "../spoken.ts";
 
 export const why: Spoken<typeof english.why> = {
   milkFirst: "¿Por qué primero la leche?",
-  clearEnough: "¿Qué es «claro»?",
-  pourBack: "¿Por qué devolverlo?",
+  clearEnough: "¿Qué es “claro”?",
+  pourBack: "¿Por qué otra vez?",
   topUp: "¿Para qué es el refuerzo?",
   range: "¿Qué significa el margen?",
-  curdle: "¿Qué seguridad hay?",
+  curdle: "¿Con qué certeza?",
   whichYield: "¿Qué rendimiento?",
 };
 
@@ -46,23 +46,23 @@ export const answers: Spoken<typeof english.answers> = {
   range: {
     says: [
       "De diez como este, unos ocho quedan entre las dos cifras. Los otros dos quedan por debajo o por encima.",
-      "Fuera de él, tu medida no está mal: apunta lo que veas. Con lotes propios, el margen se va ajustando a tu bar.",
+      "Fuera de él, tu medida no está mal: anota lo que veas. Con lotes propios, el margen se va ajustando a tu bar.",
     ],
     source:
       "Un rendimiento: práctica común, y desde tu tercer lote los tuyos; en bares simulados, del 80 al 85 % de los lotes siguientes quedó dentro. Un goteo: de sus lecturas.",
   },
   curdle: {
     says: [
-      "Se calcula con los ácidos del punch y lo que absorbe la leche. Nadie ha medido tus limones ni tu leche. Donde una nota diga supuesto, conjetura o sin medir, fíate menos.",
+      "Se calcula con los ácidos del punch y lo que absorbe la leche. Nadie ha medido tus limones ni tu leche. Donde una nota diga que algo se supone o no se midió, fíate menos.",
       "Claramente: esta leche cuaja en los dos extremos del margen de pH. Al límite: solo en uno. No: en ninguno.",
-      "En la duda, pruébalo en un vaso: una cucharada de leche, y punch según la proporción. Si en unos minutos no se ha cortado, cambia el punch antes del lote.",
+      "Ante la duda, pruébalo en un vaso: una cucharada de leche, y punch según la proporción. Si en unos minutos no se ha cortado, cambia el punch antes del lote.",
     ],
     source: "Cada cifra abre su propia fuente. La prueba en un vaso es práctica común.",
   },
   whichYield: {
     says: [
-      "Todo lo claro cuando el goteo ha acabado, en un solo recipiente, antes del refuerzo. No lo turbio: volvió atrás. No lo exprimido de la cuajada: sale turbio.",
-      "De esta sola cifra salen el refuerzo, las botellas y la próxima previsión. Si dos móviles apuntaron dos, vale la que se midió con todo dentro.",
+      "Todo lo claro cuando el goteo ha acabado, en un solo recipiente, antes del refuerzo. No lo turbio: se vertió de nuevo. No lo exprimido de la cuajada: sale turbio.",
+      "De esta sola cifra salen el refuerzo, las botellas y la próxima previsión. Si dos teléfonos anotaron dos, vale la que se midió con todo dentro.",
     ],
     source: practice,
   },

@@ -64,13 +64,13 @@ export const shelf: Spoken<typeof english.shelf> = {
     done: (amount) => `${amount}, c’est servi`,
   },
   end: {
-    begin: "Retirer de l’étagère",
+    begin: "Retirer de l’éta­gère",
     open: (batch) => `Retirer ${batch} de l’étagère`,
     how: "Qu’est-il devenu ?",
     ways: endWays,
     why: "Pourquoi ?",
     reasons,
-    take: "Le retirer de l’étagère",
+    take: "Le retirer de l’éta­gère",
   },
   over: {
     ask: (amount) =>

@@ -304,7 +304,6 @@ test("a target strength is reached in the bottle, whatever is held back", () => 
     expect((1000 * ethanol) / ETHANOL_DENSITY / volumeOf(plan.final)).toBeCloseTo(target, 9);
   }
 });
-const wash = PUNCH.wash ?? { dairyId: "", ratio: 1, order: "punch-into-milk", filters: 1 };
 
 test("a line pours after the wash what the target takes, not what was written", () => {
   const at = (target: number) =>
