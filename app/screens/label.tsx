@@ -24,6 +24,12 @@ function Meanings({ label }: { readonly label: Label }) {
   );
 }
 
+const WayBack = () => (
+  <LinkButton tone="quiet" href={routes.shelf}>
+    {sayLater.label.toShelf}
+  </LinkButton>
+);
+
 /** The label, the serve card and the vessel's label of a batch, as they print. */
 export function LabelScreen({ id }: { readonly id: string }) {
   const run = runOf(id);
@@ -31,22 +37,20 @@ export function LabelScreen({ id }: { readonly id: string }) {
   if (run === undefined) {
     return (
       <main class="label">
+        <WayBack />
         <p class="label-lost">{words.lost}</p>
-        <LinkButton href={routes.shelf}>{words.toShelf}</LinkButton>
       </main>
     );
   }
   const label = labelOf(run);
   return (
     <main class="label">
+      <WayBack />
       <h1>{words.title}</h1>
       {!label.bottled && <p class="label-planned">{words.planned}</p>}
       <Printing run={run} />
       <Meanings label={label} />
-      <p class="label-ways">
-        <LinkButton href={routes.shelf}>{words.toShelf}</LinkButton>
-        <LinkButton href={routes.batch(id)}>{words.toLog}</LinkButton>
-      </p>
+      <LinkButton href={routes.batch(id)}>{words.toLog}</LinkButton>
     </main>
   );
 }
