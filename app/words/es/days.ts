@@ -97,7 +97,7 @@ export const days: Spoken<typeof english.days> = {
   changeRoom: "Cambiarlo en Ajustes",
   guess:
     "Cinco minutos por cada cosa hecha a mano; una infusión, lo más que dura; un goteo, según su volumen hasta que se lea.",
-  toHand: "Entregarla",
+  toHand: "Pasarla a otro",
   print: "Imprimir",
   noPrint:
     "Este navegador no puede imprimir. Comparte el archivo de calendario o copia la lista a mano.",

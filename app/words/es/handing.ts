@@ -5,8 +5,8 @@ import { counted } from "./count.ts";
 const frames = (count: number): string => counted(count, "código", "códigos");
 
 export const handing: Spoken<typeof english.handing> = {
-  title: "Entregar",
-  lost: "Aquí no hay nada que entregar. Puede que se haya quitado.",
+  title: "Pasar a otro teléfono",
+  lost: "Aquí no hay nada que pasar. Puede que se haya quitado.",
   what: {
     run: (name) => `${name}, con todo su registro`,
     spec: (name) => `La receta de ${name}, con lo que lleva`,
@@ -24,7 +24,7 @@ export const handing: Spoken<typeof english.handing> = {
     "También se queda en este teléfono. Di quién sigue con ello, para que suene uno y no los dos.",
   take: {
     title: "Tomar de otro teléfono",
-    why: "Apunta la cámara al código que el otro teléfono muestra en “Entregar”. Lo hecho en los dos teléfonos se conserva. Sobre el código de una etiqueta abre ese lote.",
+    why: "Apunta la cámara al código que el otro teléfono muestra en “Pasar a otro teléfono”. Lo hecho en los dos teléfonos se conserva. Sobre el código de una etiqueta abre ese lote.",
     open: "Abrir la cámara",
     stop: "Cerrar la cámara",
     seen: (seen, count) => `${seen} de ${frames(count)} leídos`,

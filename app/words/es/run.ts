@@ -174,7 +174,7 @@ export const run: Spoken<typeof english.run> = {
   toSheet: "Hoja de control",
   seeLabel: "Ver e imprimir la etiqueta",
   toLabel: "Su etiqueta",
-  toHand: "Entregarlo a otro teléfono",
+  toHand: "Pasarlo a otro teléfono",
   abandon: "Abandonar este lote",
   abandonSure: "Di por qué; su registro se conserva.",
   abandonReasons: [

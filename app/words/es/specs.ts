@@ -29,7 +29,7 @@ export const spec: Spoken<typeof english.spec> = {
   newTitle: "Receta nueva",
   lost: "Esta receta ya no está. Puede que se quitara en otra ventana.",
   toSpecs: "Todas las recetas",
-  toHand: "Entregarla a otro teléfono",
+  toHand: "Pasarla a otro teléfono",
   name: "Nombre",
   nameFault: "Pon un nombre a la receta para poder encontrarla.",
   ingredients: "Ingredientes",
