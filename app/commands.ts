@@ -7,7 +7,7 @@ import type { RunEvent } from "../core/run/event.ts";
 import { HLC_ZERO } from "../core/run/hlc.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
-import { atDesk, barred, type StoreRefusal, store } from "./desk.ts";
+import { atDesk, barred, type StoreRefusal, store, why } from "./desk.ts";
 import { decisions, loadRun, readAgain } from "./reading.ts";
 import {
   logOf,
@@ -97,6 +97,19 @@ export async function perform(
   if (bar !== undefined) return refused(bar);
   const part = await decisions().catch(() => undefined);
   if (part === undefined) return refused("part-missing");
+  try {
+    return await tryAll(runId, command, part);
+  } catch (error) {
+    // What could not be read cannot be decided on.
+    return refused("not-saved", { why: why(error) });
+  }
+}
+
+async function tryAll(
+  runId: string,
+  command: Command,
+  part: Awaited<ReturnType<typeof decisions>>,
+): Promise<Result<string, CommandRefusal>> {
   await loadRun(runId);
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const tried = await tryOnce(runId, command, part);
@@ -162,8 +175,7 @@ export const savePlanned = (some: readonly Planned[]) => save("planned", some);
 /** Takes a planned batch off the list. */
 export const dropPlanned = (id: string) => drop("planned", id);
 
-/** Saves what the house has chosen. */
-export async function saveSettings(change: Partial<Settings>): Promise<Result<void, StoreRefusal>> {
+async function saveOnTop(change: Partial<Settings>): Promise<Result<void, StoreRefusal>> {
   const next = { ...settings.value, ...change };
   const written = await store((db) => writeSettings(db, next));
   if (written.ok) {
@@ -171,4 +183,16 @@ export async function saveSettings(change: Partial<Settings>): Promise<Result<vo
     announceBooks();
   }
   return written;
+}
+
+let lastChoice: Promise<unknown> = Promise.resolve();
+
+/**
+ * Saves what the house has chosen, one choice after the other: each is stored with all that was
+ * chosen before it.
+ */
+export function saveSettings(change: Partial<Settings>): Promise<Result<void, StoreRefusal>> {
+  const saved = lastChoice.then(() => saveOnTop(change));
+  lastChoice = saved.catch(() => undefined);
+  return saved;
 }

@@ -48,15 +48,15 @@ export function barred(): StoreRefusal | undefined {
   return pen.value === "mine" ? undefined : "pen-elsewhere";
 }
 
-/** A connection that the browser closed is opened anew and the write tried once more. */
-async function writeOnOpen<Value>(write: (db: Database) => Promise<Value>): Promise<Value> {
+/** A connection that the browser closed is opened anew and the work tried once more. */
+export async function onOpen<Value>(work: (db: Database) => Promise<Value>): Promise<Value> {
   try {
-    return await write(atDesk().db);
+    return await work(atDesk().db);
   } catch (error) {
     if (!(error instanceof DOMException) || error.name !== "InvalidStateError") throw error;
     const before = atDesk();
     desk = { ...before, db: await before.reopen() };
-    return write(desk.db);
+    return work(desk.db);
   }
 }
 
@@ -71,7 +71,7 @@ export async function store<Value>(
   if (bar !== undefined) return refused(bar);
   saving.value = { type: "saving" };
   try {
-    const value = await writeOnOpen(write);
+    const value = await onOpen(write);
     saving.value = { type: "saved" };
     return { ok: true, value };
   } catch (error) {

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
-import { useEffect } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
+import { why } from "./desk.ts";
 import { loadRun } from "./reading.ts";
 import { isLoaded } from "./state.ts";
 import { say } from "./words/say.ts";
@@ -12,8 +13,15 @@ interface LoggedProps {
 /** Reads the log of a batch where it is not in memory: those of ended batches are not. */
 export function Logged({ runId, children }: LoggedProps) {
   const there = isLoaded(runId);
+  const [fault, setFault] = useState<string>();
   useEffect(() => {
-    if (!there) void loadRun(runId);
+    if (!there) loadRun(runId).catch((error: unknown) => setFault(why(error)));
   }, [runId, there]);
-  return there ? <>{children}</> : <p class="app-say">{say.places.loading}</p>;
+  if (there) return <>{children}</>;
+  if (fault === undefined) return <p class="app-say">{say.places.loading}</p>;
+  return (
+    <p class="app-say" role="alert">
+      {say.places.failed(fault)}
+    </p>
+  );
 }

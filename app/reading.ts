@@ -1,4 +1,4 @@
-import { atDesk, type Desk, layDesk } from "./desk.ts";
+import { atDesk, type Desk, layDesk, onOpen } from "./desk.ts";
 import { pen } from "./pen.ts";
 import {
   forgetRuns,
@@ -117,7 +117,7 @@ export async function readEverything(onPart?: OnPart): Promise<void> {
 
 /** Reads one run again after another window stored something in it. */
 export async function readAgain(runId: string): Promise<void> {
-  const log = await readRun(atDesk().db, runId);
+  const log = await onOpen((db) => readRun(db, runId));
   takeLogs([log]);
   const { storedRecord } = await decisions();
   const record = storedRecord(log.events, log.unread);

@@ -20,7 +20,8 @@ async function heard({ runId, visit, dueAt }: Alarm): Promise<string | undefined
   const done = await perform(runId, { type: "hear-alarm", visit, dueAt });
   if (!done.ok) return (await import("../words/say-later.ts")).sentence(done);
   const to = routes.run(runId);
-  if (address.value !== to) location.hash = to;
+  // Who is at it already, perhaps with a figure half typed, stays there.
+  if (![to, routes.read(runId)].includes(address.value)) location.hash = to;
   return undefined;
 }
 

@@ -36,6 +36,7 @@ import { MeasureWork } from "./run/measure.tsx";
 import { More, MoreButton } from "./run/more.tsx";
 import { PassSoFar } from "./run/pass.tsx";
 import { HandsWork, WaitWork } from "./run/plain.tsx";
+import { useReadAddress } from "./run/read-address.ts";
 import { Says } from "./run/says.tsx";
 import { TopUpWork } from "./run/top-up.tsx";
 import { Countdown } from "./run/wait.tsx";
@@ -190,6 +191,7 @@ export function RunScreen({ id }: { readonly id: string }) {
   const [more, setMore] = useState(false);
   const once = usePageKeys();
   const run = runOf(id);
+  useReadAddress(run);
   if (run === undefined) return <p class="app-say">{say.places.lost}</p>;
   const visit = openVisit(run);
   const ended = endingOf(run);

@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import type { Run } from "../../../core/run/run.ts";
 import { tell } from "../../commands.ts";
 import { removePractice } from "../../commands-demo.ts";
@@ -7,21 +6,16 @@ import { routes } from "../../routes.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 
 function Remove({ says, main = false }: { readonly says: string; readonly main?: boolean }) {
-  const [fault, setFault] = useState<string>();
   const remove = async () => {
     // The screen of a run that is gone would say so.
     location.hash = routes.bench;
     const removed = await removePractice();
-    setFault(removed.ok ? undefined : sentence(removed));
-    if (removed.ok) tell(sayLater.first.gone);
+    tell(removed.ok ? sayLater.first.gone : sentence(removed));
   };
   return (
-    <>
-      <TapButton {...(main ? {} : { tone: "quiet" })} onAct={() => void remove()}>
-        {says}
-      </TapButton>
-      {fault !== undefined && <p role="alert">{fault}</p>}
-    </>
+    <TapButton {...(main ? {} : { tone: "quiet" })} onAct={() => void remove()}>
+      {says}
+    </TapButton>
   );
 }
 

@@ -19,15 +19,18 @@ function practiceSpec(): Spec {
   return { ...spec, id: "practice", name, wash: { ...spec.wash, filterShape: "straight" } };
 }
 
+/** An id for a practice that may be begun. */
+export const practiceId = (): string => PRACTICE_RUN + freshId();
+
 /**
  * Begins the practice and opens it.
  *
+ * @param id - of its run: begun twice, it is one practice
  * @returns why it was refused, as a sentence; nothing once it runs
  */
-export async function startPractice(): Promise<string | undefined> {
+export async function startPractice(id: string): Promise<string | undefined> {
   const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
   const plan = planBatch(practiceSpec(), cupboard, SIZE, NEW_HOUSE);
   if (!plan.ok) return sentence(plan);
-  const id = PRACTICE_RUN + freshId();
   return begin({ id, plan: plan.value, procedure: PRACTICE_WASH, changes: [] });
 }

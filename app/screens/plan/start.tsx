@@ -21,16 +21,18 @@ export interface StartProps {
 }
 
 /** Starts the run by the spec's procedure as it stands now. */
-async function beginNow({ plan, changes }: StartProps): Promise<string | undefined> {
+async function beginNow(id: string, { plan, changes }: StartProps): Promise<string | undefined> {
   const procedure = procedureFor(plan.spec, ownProcedures.value);
   if (procedure === undefined) return sayLater.plan.noProcedure;
-  return begin({ id: freshId(), plan, procedure, changes: [...changes] });
+  return begin({ id, plan, procedure, changes: [...changes] });
 }
 
 /** The way into the run, always in reach. */
 export function Start(props: StartProps) {
   const { lots, changes, pending } = props;
   const [refusal, setRefusal] = useState<string | undefined>(undefined);
+  // Held again while a slow phone stores it, it must not begin a second batch.
+  const [id] = useState(freshId);
   const words = sayLater.plan;
   const { hints } = say.work;
   const how = [
@@ -50,7 +52,7 @@ export function Start(props: StartProps) {
         label={words.start}
         size="secondary"
         hints={how.length === 0 ? hints : { ...hints, rest: words.hold(hints.rest, how) }}
-        onAct={() => void beginNow(props).then(setRefusal)}
+        onAct={() => void beginNow(id, props).then(setRefusal)}
       />
     </div>
   );

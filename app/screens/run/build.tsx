@@ -1,12 +1,12 @@
 import type { Run, Visit } from "../../../core/run/run.ts";
 import type { PlanLine } from "../../../core/spec/plan.ts";
-import { perform } from "../../commands.ts";
+import { perform, tell } from "../../commands.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
 import { settings } from "../../state.ts";
 import { mass, volume } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
-import { sayLater } from "../../words/say-later.ts";
+import { sayLater, sentence } from "../../words/say-later.ts";
 import { act } from "./act.ts";
 
 interface WorkProps {
@@ -21,10 +21,13 @@ function amountOf(line: PlanLine): string {
 
 function Line({ run, visit, line }: WorkProps & { readonly line: PlanLine }) {
   const ticked = run.poured.find((one) => one.line === line.lineId);
-  const toggle = () =>
-    ticked === undefined
-      ? perform(run.id, { type: "pour-line", visit: visit.key, line: line.lineId })
-      : perform(run.id, { type: "undo", act: ticked.act });
+  const toggle = async () => {
+    const done =
+      ticked === undefined
+        ? await perform(run.id, { type: "pour-line", visit: visit.key, line: line.lineId })
+        : await perform(run.id, { type: "undo", act: ticked.act });
+    if (!done.ok) tell(sentence(done));
+  };
   return (
     <li>
       <TapButton pressed={ticked !== undefined} onAct={() => void toggle()}>

@@ -9,8 +9,7 @@ import { readyDrip } from "../../ahead/ready.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { TapButton } from "../../parts/tap-button.tsx";
-import { routes } from "../../routes.ts";
-import { address, settings } from "../../state.ts";
+import { settings } from "../../state.ts";
 import { percent, volume } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -18,6 +17,7 @@ import { act } from "./act.ts";
 import { AmountPad } from "./amount-pad.tsx";
 import { Outlook } from "./drip-forecast.tsx";
 import { asksForWatch, HandOver } from "./hand-over.tsx";
+import { cameToRead, leaveReading } from "./read-address.ts";
 
 interface WorkProps {
   readonly run: Run;
@@ -78,12 +78,11 @@ function ReadingPad({ run, visit, onClose }: WorkProps & { readonly onClose: () 
 /** The slow drip: readings of what has come through, and when it will be done. */
 export function DripWork({ run, visit }: WorkProps) {
   // Who came to read it finds the pad open; once it is closed this is the batch's own address.
-  const direct = address.value === routes.read(run.id);
-  const [pad, setPad] = useState(direct);
+  const [pad, setPad] = useState(cameToRead(run.id));
   useEffect(() => void readyDrip(run), [shapeOf(run)]);
   const words = sayLater.run;
   const done = words.done[visit.step] ?? words.did;
-  const close = () => (direct ? location.replace(routes.run(run.id)) : setPad(false));
+  const close = () => (cameToRead(run.id) ? leaveReading(run.id) : setPad(false));
   if (pad) return <ReadingPad run={run} visit={visit} onClose={close} />;
   return (
     <>
