@@ -11,23 +11,28 @@ import { started } from "../support/play-run.ts";
 let db: Database;
 let made = 0;
 
-beforeEach(async () => {
-  db = await freshPhone();
-  settings.value = DEFAULT_SETTINGS;
-  pen.value = "mine";
+const CLOCK = {
+  now: () => 1,
+  mono: () => 1,
+  every: () => () => undefined,
+  after: () => () => undefined,
+};
+
+const lay = (reopen: () => Promise<Database>): void =>
   layDesk({
     db,
-    reopen: openAgain,
-    clock: {
-      now: () => 1,
-      mono: () => 1,
-      every: () => () => undefined,
-      after: () => () => undefined,
-    },
+    reopen,
+    clock: CLOCK,
     device: "phone-a",
     newId: () => `id-${made++}`,
     announce: () => undefined,
   });
+
+beforeEach(async () => {
+  db = await freshPhone();
+  settings.value = DEFAULT_SETTINGS;
+  pen.value = "mine";
+  lay(openAgain);
 });
 
 test("two choices made at once are both kept", async () => {
@@ -46,20 +51,7 @@ test("a log that the browser closed under us is opened anew to be read", async (
 
 test("a log that cannot be read is a refusal with its reason, not silence", async () => {
   db.close();
-  const gone = () => Promise.reject(new DOMException("the disk is gone", "UnknownError"));
-  layDesk({
-    db,
-    reopen: gone,
-    clock: {
-      now: () => 1,
-      mono: () => 1,
-      every: () => () => undefined,
-      after: () => () => undefined,
-    },
-    device: "phone-a",
-    newId: () => `id-${made++}`,
-    announce: () => undefined,
-  });
+  lay(() => Promise.reject(new DOMException("the disk is gone", "UnknownError")));
   expect(await perform("run-2", { type: "add-note", text: "Stirred" })).toMatchObject({
     ok: false,
     refusal: "not-saved",

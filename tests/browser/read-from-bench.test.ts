@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { barForTests } from "../support/bar-for-tests.ts";
+import { choose } from "../support/open-bench.ts";
 import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
 import {
@@ -161,21 +162,7 @@ async function answerIfItRings(): Promise<void> {
 test("with wet hands the pad opens all the same, and gives way to the one target", async () => {
   await onOpenBench();
   const { page, hands } = bar;
-  await page.evaluate(
-    () =>
-      new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open("second-pour");
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const tx = opening.result.transaction("settings", "readwrite");
-          tx.objectStore("settings").put({ wetHands: "always" }, "settings");
-          tx.oncomplete = () => {
-            opening.result.close();
-            resolve();
-          };
-        };
-      }),
-  );
+  await choose(bar, { wetHands: "always" });
   await page.reload();
   await openPad();
   expect(await page.locator(".run").getAttribute("data-wet")).toBe("true");

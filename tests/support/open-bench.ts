@@ -4,7 +4,7 @@ import type { World } from "./afternoon.ts";
 import { type Bar, OPENS, putOn } from "./walk-page.ts";
 
 /** Chooses in the phone's own database what Kit would; the page must be opened anew. */
-const choose = ({ page }: Bar, chosen: Partial<Settings>): Promise<void> =>
+export const choose = ({ page }: Bar, chosen: Partial<Settings>): Promise<void> =>
   page.evaluate((settings) => {
     if (settings.language !== undefined) {
       localStorage.setItem("second-pour-language", settings.language);

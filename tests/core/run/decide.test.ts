@@ -7,57 +7,28 @@ import { decide } from "../../../core/run/decide.ts";
 import { eventSchema } from "../../../core/run/event.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
+import { runOf, TestBench } from "../../support/run-events.ts";
+import { benchAt, finishOrder, startOrder, WASH_PLAN } from "../../support/wash-bench.ts";
 import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
 
 const HOUR = 3_600_000;
-const plan = planOf();
-
-/** A bench whose work has come to a step, or to the end. */
-function at(step?: string): TestBench {
-  const bench = new TestBench();
-  bench.start(plan);
-  for (let turn = 0; turn < 40 && openVisit(runOf(bench))?.step !== step; turn += 1) {
-    const order = finishOpenStep(runOf(bench));
-    if (order !== undefined) expect(bench.order(order)).toBeUndefined();
-    bench.now += 60_000;
-  }
-  expect(openVisit(runOf(bench))?.step).toBe(step);
-  return bench;
-}
-
-const start = (rest: object = {}): Command => ({
-  type: "start-run",
-  batch: "TW-0101",
-  plan,
-  procedure: DAIRY_WASH,
-  appVersion: "0",
-  ...rest,
-});
-
-const finish = (visit: string, rest: object = {}): Command => ({
-  type: "finish-step",
-  visit,
-  ...rest,
-});
-
 test("a run starts with its plan, its procedure and its first step", () => {
-  const decision = decide([], undefined, start(), 0);
+  const decision = decide([], undefined, startOrder(), 0);
   const [started, step, ...rest] = decision.ok ? decision.value : [];
-  expect(started).toMatchObject({ type: "run.started", batch: "TW-0101", plan });
+  expect(started).toMatchObject({ type: "run.started", batch: "TW-0101", plan: WASH_PLAN });
   expect(step).toEqual({ type: "step.started", visit: "build#1", step: "build" });
   expect(rest).toEqual([]);
   expect(() =>
-    decide([], undefined, start({ procedure: { ...DAIRY_WASH, steps: [] } }), 0),
+    decide([], undefined, startOrder({ procedure: { ...DAIRY_WASH, steps: [] } }), 0),
   ).toThrow(new RangeError("a procedure must have a step"));
 });
 
 test("one act says all: what was measured, that the step is done, what comes next", () => {
-  const bench = at("check-clear");
+  const bench = benchAt("check-clear");
   const decision = decide(
     bench.events,
     bench.run,
-    finish("check-clear#1", { look: "hazy" }),
+    finishOrder("check-clear#1", { look: "hazy" }),
     bench.now,
   );
   expect(decision.ok && decision.value).toEqual([
@@ -68,7 +39,7 @@ test("one act says all: what was measured, that the step is done, what comes nex
 });
 
 test("cloudy, then hazy: poured back over the curd each time, until it runs clear", () => {
-  const bench = at("check-clear");
+  const bench = benchAt("check-clear");
   for (const look of ["cloudy", "hazy", "clear"] as const) {
     for (const _ of look === "clear" ? [1] : [1, 2]) {
       const order = finishOpenStep(runOf(bench), { ...USUAL, look });
@@ -94,16 +65,16 @@ test.each([
   ["when it is due", HOUR],
   ["a day late", 24 * HOUR],
 ])("a rest may be ended %s", (_, wait) => {
-  const bench = at("curdle");
+  const bench = benchAt("curdle");
   const begun = bench.now - 60_000;
   bench.now = begun + wait;
-  expect(bench.order(finish("curdle#1"))).toBeUndefined();
+  expect(bench.order(finishOrder("curdle#1"))).toBeUndefined();
   const [visit] = runOf(bench).visits.filter((one) => one.step === "curdle");
   expect(visit).toMatchObject({ startedAt: begun, finishedAt: begun + wait });
 });
 
 test("what came of a batch is said after its end, and taken back", () => {
-  const bench = at();
+  const bench = benchAt();
   const before = bench.run;
   const after: readonly Command[] = [
     { type: "note-taste", scores: { acid: 5 }, words: ["bright"], by: "AB" },
@@ -130,7 +101,7 @@ test("what came of a batch is said after its end, and taken back", () => {
 });
 
 test("notes and undoing go on after the end", () => {
-  const bench = at();
+  const bench = benchAt();
   expect(bench.order({ type: "add-note", text: "  best yet  " })).toBeUndefined();
   expect(runOf(bench).notes.map((note) => note.text)).toEqual(["best yet"]);
   const label = bench.events.findLast((event) => event.type === "step.finished")?.act ?? "";
@@ -139,7 +110,7 @@ test("notes and undoing go on after the end", () => {
 });
 
 test("a reading that was under way when its step ended is still kept", () => {
-  const bench = at("yield");
+  const bench = benchAt("yield");
   const late = { visit: "slow-drip#1", what: "collected", value: 4300, unit: "ml" } as const;
   expect(bench.order({ type: "log-reading", ...late })).toBeUndefined();
   expect(runOf(bench).readings.at(-1)).toMatchObject(late);
@@ -156,11 +127,11 @@ const OWN: Procedure = { id: "own", version: 1, steps: [OWN_STEP] };
 
 test("a house's own step that needs a temperature is finished once one was read", () => {
   const bench = new TestBench();
-  expect(bench.order(start({ procedure: OWN }))).toBeUndefined();
-  expect(bench.order(finish("chill#1"))).toBe("reading-missing");
+  expect(bench.order(startOrder({ procedure: OWN }))).toBeUndefined();
+  expect(bench.order(finishOrder("chill#1"))).toBe("reading-missing");
   const reading = { visit: "chill#1", what: "temperature", value: 4, unit: "degC" } as const;
   bench.order({ type: "log-reading", ...reading });
-  expect(bench.order(finish("chill#1"))).toBeUndefined();
+  expect(bench.order(finishOrder("chill#1"))).toBeUndefined();
   expect(endingOf(runOf(bench))?.how).toBe("finished");
 });
 
@@ -176,7 +147,7 @@ test("property: no order throws; a refused one changes nothing; an accepted one 
         }
         before = bench.events;
       });
-      bench.start(plan);
+      bench.start(WASH_PLAN);
       expect(bench.run).toBeDefined();
     }),
     { numRuns: 40 },
@@ -187,7 +158,7 @@ test("property: there is always a way on, until the run has ended", () => {
   fc.assert(
     fc.property(anyTurns(20), (turns) => {
       const bench = new TestBench();
-      bench.start(plan);
+      bench.start(WASH_PLAN);
       play(bench, turns, () => {
         const run = runOf(bench);
         if (endingOf(run) !== undefined) return;

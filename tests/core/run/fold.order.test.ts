@@ -4,22 +4,9 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { openVisit } from "../../../core/run/run.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
-
-const plan = planOf();
-
-function walked(bench = new TestBench(), looks = USUAL): TestBench {
-  bench.start(plan);
-  for (let turn = 0; turn < 40; turn += 1) {
-    const run = bench.run;
-    const command = run && finishOpenStep(run, looks);
-    if (command === undefined) break;
-    bench.now += 60_000;
-    expect(bench.order(command)).toBeUndefined();
-  }
-  return bench;
-}
+import { TestBench } from "../../support/run-events.ts";
+import { WASH_PLAN, walked } from "../../support/wash-bench.ts";
+import { finishOpenStep } from "../../support/wash-walk.ts";
 
 const log = walked().events;
 
@@ -63,7 +50,7 @@ test("property: undoing the last act gives back the run as it was before it", ()
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 11 }), (steps) => {
       const bench = new TestBench();
-      bench.start(plan);
+      bench.start(WASH_PLAN);
       for (let turn = 0; turn < steps; turn += 1) {
         const command = bench.run && finishOpenStep(bench.run);
         if (command !== undefined) bench.order(command);
@@ -82,7 +69,7 @@ test("property: undoing the last act gives back the run as it was before it", ()
 
 test("an undo that is itself undone counts no more", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   bench.order({ type: "finish-step", visit: "build#1" });
   const done = bench.run;
   bench.order({ type: "undo", act: bench.lastAct });
@@ -92,7 +79,7 @@ test("an undo that is itself undone counts no more", () => {
 
 test("two phones that finish the same step agree on one run, and both readings are kept", () => {
   const a = new TestBench();
-  a.start(plan);
+  a.start(WASH_PLAN);
   a.order({ type: "finish-step", visit: "build#1" });
   const b = new TestBench(a.now + 5000, "phone-b");
   b.events = a.events;
@@ -108,7 +95,7 @@ test("two phones that finish the same step agree on one run, and both readings a
 
 test("of two answers to an alarm the later moment counts, and of two pauses the first", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   const visit = "build#1";
   bench.now += 60_000;
   const pausedAt = bench.now;
@@ -128,7 +115,7 @@ test("of two answers to an alarm the later moment counts, and of two pauses the 
 
 test("a step that two phones finished was finished when the first of them said so", () => {
   const a = new TestBench();
-  a.start(plan);
+  a.start(WASH_PLAN);
   const b = new TestBench(a.now, "phone-b");
   b.events = a.events;
   a.now += 5000;

@@ -6,22 +6,9 @@ import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { undoneActs } from "../../../core/run/order.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
-
-const plan = planOf();
-
-function walked(bench = new TestBench(), looks = USUAL): TestBench {
-  bench.start(plan);
-  for (let turn = 0; turn < 40; turn += 1) {
-    const run = bench.run;
-    const command = run && finishOpenStep(run, looks);
-    if (command === undefined) break;
-    bench.now += 60_000;
-    expect(bench.order(command)).toBeUndefined();
-  }
-  return bench;
-}
+import { TestBench } from "../../support/run-events.ts";
+import { WASH_PLAN, walked } from "../../support/wash-bench.ts";
+import { finishOpenStep } from "../../support/wash-walk.ts";
 
 test("a wash walked from end to end is finished, with every answer kept", () => {
   const { run } = walked();
@@ -72,7 +59,7 @@ test("an event for a visit or step nobody knows changes nothing", () => {
 
 test("a clock put forward moves open waits along when the elapsed time is kept", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   bench.order({ type: "finish-step", visit: "build#1" });
   bench.order({ type: "finish-step", visit: "milk#1", answer: { of: "milk", ml: 1000 } });
   bench.order({ type: "finish-step", visit: "pour#1" });
@@ -87,7 +74,7 @@ test("a clock put forward moves open waits along when the elapsed time is kept",
 
 test("a clock that was set takes all that came before along, but not what was promised or told", () => {
   const bench = new TestBench();
-  bench.start(plan, bench.now + 9e7);
+  bench.start(WASH_PLAN, bench.now + 9e7);
   bench.order({ type: "finish-step", visit: "build#1" });
   bench.order({ type: "move-vessel", to: "fridge" });
   bench.order({ type: "add-note", text: "one" });
@@ -118,7 +105,7 @@ test("property: folding at once is folding event by event, without what was take
   fc.assert(
     fc.property(anyTurns(20), (turns) => {
       const bench = new TestBench();
-      bench.start(plan);
+      bench.start(WASH_PLAN);
       play(bench, turns);
       const undone = undoneActs(bench.events);
       const standing = bench.events.filter((event) => !undone.has(event.act));
@@ -133,7 +120,7 @@ test("property: a run that was handed out is never changed by what comes after",
   fc.assert(
     fc.property(anyTurns(12), (turns) => {
       const bench = new TestBench();
-      bench.start(plan);
+      bench.start(WASH_PLAN);
       const first = bench.run;
       const kept = JSON.stringify(first);
       play(bench, turns);
@@ -146,7 +133,7 @@ test("property: a run that was handed out is never changed by what comes after",
 
 test("a clock that was put back leaves no wait of negative length", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   bench.now -= 3_600_000;
   bench.order({ type: "shift-clock", byMs: -3_600_000, keepElapsed: false });
   bench.order({ type: "finish-step", visit: "build#1" });
@@ -156,7 +143,7 @@ test("a clock that was put back leaves no wait of negative length", () => {
 
 test("everything that is said is kept in the order it was said", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   for (const text of ["one", "two", "three"]) bench.order({ type: "add-note", text });
   for (const line of ["tea", "lemon"]) bench.order({ type: "pour-line", visit: "build#1", line });
   expect(bench.run?.notes.map((note) => note.text)).toEqual(["one", "two", "three"]);
@@ -165,7 +152,7 @@ test("everything that is said is kept in the order it was said", () => {
 
 test("what was weighed and what was said of the filter, and how each is taken back", () => {
   const bench = new TestBench();
-  bench.start(plan);
+  bench.start(WASH_PLAN);
   while (bench.run?.visits.at(-1)?.step !== "slow-drip") {
     const order = bench.run && finishOpenStep(bench.run);
     if (order !== undefined) bench.order(order);
