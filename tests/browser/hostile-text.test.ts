@@ -188,6 +188,8 @@ for (const [name, texts] of Object.entries(CASES)) {
     for (const hash of SCREENS) {
       await goTo(page, hash);
       await page.waitForLoadState("networkidle");
+      // Fetched is not drawn yet.
+      await page.getByText(said.places.loading).waitFor({ state: "detached" });
       const finds = [
         ...(await madeOfWords(page)),
         ...(await sticksOut(page)).map((one) => `sticks out: ${one}`),
