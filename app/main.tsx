@@ -161,7 +161,15 @@ async function openStorage(clock: Clock): Promise<void> {
     const channel = new BroadcastChannel(CHANNEL);
     followOthers(channel);
     const announce = (told: Told) => channel.postMessage(told);
-    const reopen = async () => (await openDatabase(news)).db;
+    const reopen = async () => {
+      const again = await openDatabase(news);
+      // A newer version has written meanwhile: this one only shows what is there.
+      if (again.newer && pen.value !== "newer") {
+        pen.value = "newer";
+        throw new Error(say.places.superseded);
+      }
+      return again.db;
+    };
     await openDesk({ db, reopen, clock, newId, announce }, nameOf, onPart);
     opening.value = { type: "ready" };
   } catch (error) {

@@ -2,8 +2,10 @@ import type { Planned } from "../../core/board/planned.ts";
 import { timeToClear } from "../../core/logbook/time-to-clear.ts";
 import { withLearntTimes } from "../../core/method/learnt-times.ts";
 import type { Procedure } from "../../core/method/procedure.ts";
+import { refused } from "../../core/quantity/result.ts";
 import type { Plan } from "../../core/spec/plan.ts";
 import { dropPlanned, perform } from "../commands.ts";
+import { why } from "../desk.ts";
 import { everyRecord } from "../reading.ts";
 import { routes } from "../routes.ts";
 import { records } from "../state.ts";
@@ -33,7 +35,11 @@ function asLearnt(procedure: Procedure, { spec }: Plan): Procedure {
 export async function begin(batch: Beginning): Promise<string | undefined> {
   const { id, plan, procedure, changes, readyBy } = batch;
   // Its name and its waits depend on every batch before it.
-  await everyRecord();
+  try {
+    await everyRecord();
+  } catch (error) {
+    return sentence(refused("not-saved", { why: why(error) }));
+  }
   const started = await perform(id, {
     type: "start-run",
     batch: batchName(plan.spec.name),

@@ -18,7 +18,10 @@ afterAll(() => server.stop());
 beforeEach(async () => {
   phone = await openPhone({ origin: server.origin, size: "small" });
 });
-afterEach(() => phone.close());
+afterEach(async () => {
+  expect(phone.complaints).toEqual([]);
+  await phone.close();
+});
 
 const field = (page: Page, name: string, at = 0) => page.getByLabel(name, { exact: true }).nth(at);
 const answer = (page: Page) => page.getByRole("region", { name: "Answer" });
@@ -57,7 +60,6 @@ test("two taps from Specs, a spirit is brought down as it is typed, and the work
   await expect.poll(() => working.getByText("OIML R 22").first().isVisible()).toBe(true);
   await working.getByRole("button", { name: "Close" }).click();
   await expect.poll(() => working.isVisible()).toBe(false);
-  expect(phone.complaints).toEqual([]);
 });
 
 test("what cannot be gets its sentence, and what was typed stays, even while elsewhere", async () => {
@@ -127,7 +129,6 @@ test("juice, freezer, ice and pH answer from a few figures each", async () => {
   await field(page, "Whole mix, ml").fill("4 l");
   await field(page, "ABV of mix, %").fill("15");
   await says(page).toMatch(/^pH 2[.]\d to \d[.]\d/u);
-  expect(phone.complaints).toEqual([]);
 });
 
 const ROUTES = ["", "/spirit", "/syrup", "/acid", "/saline", "/freeze", "/ice", "/ph"];

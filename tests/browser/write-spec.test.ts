@@ -24,6 +24,7 @@ beforeEach(async () => {
   phone = await openHere();
 });
 afterEach(async () => {
+  expect(phone.complaints).toEqual([]);
   await phone.close();
   dropProfile(profile);
 });
@@ -195,5 +196,4 @@ test("the house's own figures replace the typical ones, and give way to them aga
   await press(page, /^Back to the typical figures/, HELD);
   await expect.poll(() => field(page, "Citric").inputValue()).toBe("48");
   expect(await says(page).textContent()).toContain("Typical figures");
-  expect(phone.complaints).toEqual([]);
 });

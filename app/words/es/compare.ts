@@ -66,7 +66,7 @@ export const compare: Spoken<typeof english.compare> = {
     strength: "Grado",
     sugar: "Azúcar",
     acid: "Ácido",
-    ratio: "Relación",
+    ratio: "Rela­ción",
     says: (parts) => `En la botella: ${parts}.`,
     saysGlass: (parts) => `En la copa: ${parts}.`,
     part: (letter, abv, sugar, acid) => `${letter} ${abv}, azúcar ${sugar}, ácido ${acid}`,

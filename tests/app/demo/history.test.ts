@@ -76,8 +76,9 @@ test("plans of the invented specs learn from them", () => {
 });
 
 test("every measured batch was tasted and judged; the old ones are sold out", () => {
-  for (const { yielded, taste, verdict, stock, startedAt } of batches) {
-    if (yielded === undefined) continue;
+  const measured = batches.filter(({ yielded }) => yielded !== undefined);
+  expect(measured.length).toBeGreaterThan(15);
+  for (const { taste, verdict, stock, startedAt } of measured) {
     expect(taste?.tasters).toBe(2);
     expect(verdict).toBeDefined();
     if (NOW - startedAt > 40 * DAY) expect(stock?.ended).toBeDefined();
