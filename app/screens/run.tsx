@@ -26,6 +26,7 @@ import { isWet } from "../wet-hands.ts";
 import { dueTime, duration } from "../words/format.ts";
 import { say } from "../words/say.ts";
 import { sayLater } from "../words/say-later.ts";
+import { stepTitle } from "../words/step-title.ts";
 import { BottleWork } from "./run/bottle.tsx";
 import { BuildWork } from "./run/build.tsx";
 import { DripWork, Shape } from "./run/drip.tsx";
@@ -43,7 +44,6 @@ import { Countdown } from "./run/wait.tsx";
 import { AskWet, BackToAll } from "./run/wet.tsx";
 import "./run.css";
 import "./run/low.css";
-import { stepTitle } from "../words/step-title.ts";
 
 const MINUTE = 60_000;
 

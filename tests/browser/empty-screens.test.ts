@@ -1,23 +1,18 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { spanish } from "../../app/words/es.ts";
-import { french } from "../../app/words/fr.ts";
-import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
+import { ENGLISH, tongue } from "../../app/words/tongue.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { everyLook } from "../support/every-look.ts";
 import { demoSpec, madeWhole, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
-import { goTo, OPENS, openBar, putLog, putOn, startAfresh, tapOf } from "../support/walk-page.ts";
+import { speak, TONGUES } from "../support/speak.ts";
+import { goTo, OPENS, putLog, putOn, tapOf } from "../support/walk-page.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
+const bar = barForTests({ size: "small" });
 
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-}, 300_000);
-afterAll(() => bar.close());
 afterEach(() => {
   tongue.value = ENGLISH;
-  expect(bar.phone.complaints).toEqual([]);
 });
 
 const link = (page: Page, name: string): Locator =>
@@ -88,7 +83,7 @@ const EMPTY: readonly Empty[] = [
 ];
 
 test("an empty screen says what will stand there, and leads to filling it", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   for (const { at, says, way, to } of EMPTY) {
     await goTo(page, at);
@@ -102,7 +97,7 @@ test("an empty screen says what will stand there, and leads to filling it", asyn
 });
 
 test("while a batch is being made, they lead to it instead", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await putLog(bar, started("run-a", "PB-1003", OPENS).events, routes.shelf, OPENS);
   for (const at of [routes.shelf, routes.logbook, routes.compare([]), routes.learnt]) {
@@ -113,7 +108,7 @@ test("while a batch is being made, they lead to it instead", async () => {
 });
 
 test("one batch alone is nothing to compare: it says so, and asks for a second", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   const whole = madeWhole(started("run-a", "PB-1003", OPENS), {
     yield: 3700,
@@ -130,7 +125,7 @@ test("one batch alone is nothing to compare: it says so, and asks for a second",
 });
 
 test("a search that finds nothing has a way back to everything", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   // As many as make a search worth its place.
   const book = Array.from({ length: 9 }, (_, at) => ({
@@ -147,21 +142,12 @@ test("a search that finds nothing has a way back to everything", async () => {
   await expect.poll(() => page.locator(".specs-entry").count()).toBe(book.length);
 });
 
-const LANGUAGES: readonly (readonly [name: string, spoken: Tongue])[] = [
-  ["English", ENGLISH],
-  ["Español", spanish],
-  ["Français", french],
-];
-
 test("readable on both phones, in both themes and every language; nothing is cut", async () => {
   const found: Record<string, string[]> = {};
-  bar = await startAfresh(bar);
-  const { page, hands } = bar;
-  for (const [language, spoken] of LANGUAGES) {
-    await goTo(page, routes.kit);
-    await hands.tap(page.getByRole("radio", { name: language, exact: true }));
-    await page.locator(`html[lang="${spoken.language}"]`).waitFor();
-    tongue.value = spoken;
+  await bar.afresh();
+  const { page } = bar;
+  for (const spoken of TONGUES) {
+    await speak(bar, spoken);
     for (const { name, at, says } of EMPTY) {
       await goTo(page, at);
       await page.getByText(says(), { exact: true }).waitFor();

@@ -1,20 +1,21 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { ENGLISH, tongue } from "../../app/words/tongue.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { everyLook } from "../support/every-look.ts";
 import { note } from "../support/note.ts";
 import { demoSpec, planned, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
+import { speak, TONGUES } from "../support/speak.ts";
 import {
   clockOf,
   goTo,
   holdOf,
   OPENS,
-  openBar,
   putLog,
   putOn,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   typeOnPad,
@@ -24,18 +25,16 @@ import { finishPlain, tickAll, waitOut } from "../support/wash-by-hand.ts";
 
 const words = said.first;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
+const bar = barForTests({ size: "small" });
 
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-}, 300_000);
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+afterEach(() => {
+  tongue.value = ENGLISH;
+});
 
 const offer = (page: Page) => page.getByRole("heading", { name: words.title });
 
 async function begin(): Promise<Page> {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   await offer(bar.page).waitFor();
   await bar.hands.tap(tapOf(bar.page, words.practise));
   await untilStep(bar.page, "build");
@@ -135,7 +134,7 @@ test("left in the middle it can be given up at once; over and forgotten, it goes
 }, 120_000);
 
 test("a phone on which something was made is not asked again; Kit still has it", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   await putLog(
     bar,
     started("run-1", "PB-1", OPENS, planned(demoSpec("Pear Beacon"))).events,
@@ -149,7 +148,7 @@ test("a phone on which something was made is not asked again; Kit still has it",
 });
 
 test("nor is one that holds a spec of its own; the demo's specs are none", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const own = { ...demoSpec("Pear Beacon"), id: "own", name: "Ours", demo: false };
   await offer(bar.page).waitFor();
   await goTo(bar.page, routes.specs);
@@ -174,7 +173,7 @@ test("a practice takes no turn on the prep list", async () => {
 });
 
 test("the invented history is offered beside it, and ends the offer", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await offer(page).waitFor();
   await hands.tap(tapOf(page, said.learnt.demo.put));
@@ -183,15 +182,14 @@ test("the invented history is offered beside it, and ends the offer", async () =
 
 test("readable on both phones, in both themes and every language; nothing is cut", async () => {
   const found: Record<string, string[]> = {};
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await page.locator(".first-start h2").waitFor();
-  for (const language of ["English", "Español", "Français"]) {
-    await goTo(page, routes.kit);
-    await bar.hands.tap(page.getByRole("radio", { name: language, exact: true }));
+  for (const spoken of TONGUES) {
+    await speak(bar, spoken);
     await goTo(page, routes.bench);
     await page.locator(".first-start h2").waitFor();
-    Object.assign(found, await everyLook(page, `first-start-${language}`));
+    Object.assign(found, await everyLook(page, `first-start-${spoken.language}`));
   }
   expect(found).toEqual({});
 });

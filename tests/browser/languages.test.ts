@@ -7,6 +7,7 @@ import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
 import { madeWhole, started } from "../support/play-run.ts";
 import { brokenWords, cutOff, sticksOut } from "../support/readable.ts";
 import { said } from "../support/said.ts";
+import { speak } from "../support/speak.ts";
 import {
   goTo,
   HOUR,
@@ -40,20 +41,10 @@ afterEach(() => {
   expect(bar.phone.complaints).toEqual([]);
 });
 
-const NAMES = { en: "English", es: "Español", fr: "Français" } as const;
 const OTHERS = [
   ["Spanish", spanish],
   ["French", french],
 ] as const;
-
-/** Chooses a language in Kit; from here on the test reads it too. */
-async function choose(next: Tongue): Promise<void> {
-  const { page, hands } = bar;
-  await goTo(page, routes.kit);
-  await hands.tap(page.getByRole("radio", { name: NAMES[next.language], exact: true }));
-  tongue.value = next;
-  await page.getByRole("heading", { name: said.kit.title, exact: true, level: 1 }).waitFor();
-}
 
 const STATIONS = allStations(OPENS + 10 * MINUTE);
 const STEPS = STATIONS.map(({ runId }) => routes.run(runId));
@@ -107,7 +98,7 @@ test.each(OTHERS)(
   "%s at 360 × 640: no word is cut, nothing sticks out, on any screen",
   async (_, next) => {
     await furnish();
-    await choose(next);
+    await speak(bar, next);
     const { page } = bar;
     const { found, look } = lookOut(next);
     for (const place of [...PLACES, ...STEPS]) {
@@ -145,7 +136,7 @@ test.each(OTHERS)(
   async (_, next) => {
     await openPlan(bar, "Pear Beacon");
     await putLog(bar, [...HISTORY.flat(), ...stocked()], routes.bench, OPENS);
-    await choose(next);
+    await speak(bar, next);
     const { page, hands } = bar;
     const { found, look } = lookOut(next);
     const [failed = "", , , best = ""] = PEARS;
@@ -191,7 +182,7 @@ test.each(OTHERS)(
   "%s: a figure typed with a comma is shown with it, kept, and read back",
   async (_, next) => {
     await furnish();
-    await choose(next);
+    await speak(bar, next);
     const { page, hands } = bar;
     await goTo(page, routes.run("run-milk"));
     await hands.tap(tapOf(page, said.run.otherAmount));
@@ -223,7 +214,7 @@ test("the language changes at once and loses nothing typed; a batch keeps the wo
   await page.getByRole("textbox", { name: said.spec.name, exact: true }).fill("Wharf Light");
   const line = page.getByRole("textbox", { name: said.spec.add.label, exact: true });
   await line.fill("45 ml lemon");
-  await choose(spanish);
+  await speak(bar, spanish);
   await goTo(page, routes.spec("new"));
   expect(await page.getByRole("textbox", { name: said.spec.name, exact: true }).inputValue()).toBe(
     "Wharf Light",
@@ -239,7 +230,7 @@ test("the language changes at once and loses nothing typed; a batch keeps the wo
 });
 
 test("the next visit paints its first words in the language that was chosen", async () => {
-  await choose(french);
+  await speak(bar, french);
   const { page } = bar;
   await page.addInitScript(() => {
     const seen: string[] = [];

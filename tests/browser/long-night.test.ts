@@ -178,6 +178,8 @@ test("three runs over 36 hours, the clocks put forward, reloads and a sleep: eve
   for (const reading of ["900", "1500"]) {
     await ring("Pear Beacon: Slow drip", due);
     await answerAlarm(bar);
+    // It goes once the answer is stored.
+    await sheet().waitFor({ state: "detached" });
     await hands.tap(tapOf(page, said.run.collected));
     await typeOnPad(bar, reading);
     await page

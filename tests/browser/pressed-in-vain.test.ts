@@ -2,17 +2,10 @@ import { expect, test } from "vitest";
 import { isPractice } from "../../app/practice.ts";
 import { routes } from "../../app/routes.ts";
 import { barForTests } from "../support/bar-for-tests.ts";
+import { keepWaiting } from "../support/keep-waiting.ts";
 import { started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
-import {
-  holdOf,
-  keepWaiting,
-  OPENS,
-  putLog,
-  storedLog,
-  tapOf,
-  untilStep,
-} from "../support/walk-page.ts";
+import { holdOf, OPENS, putLog, storedLog, tapOf, untilStep } from "../support/walk-page.ts";
 import { openPlan } from "../support/wash-by-hand.ts";
 
 const bar = barForTests({ size: "small" });

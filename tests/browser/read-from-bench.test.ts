@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { barForTests } from "../support/bar-for-tests.ts";
+import { keepWaiting } from "../support/keep-waiting.ts";
 import { choose } from "../support/open-bench.ts";
 import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
 import { said } from "../support/said.ts";
 import {
   answerAlarm,
   holdOf,
-  keepWaiting,
   MINUTE,
   OPENS,
   pass,

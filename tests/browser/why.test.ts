@@ -1,21 +1,18 @@
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { answers } from "../../app/words/answers.ts";
-import { spanish } from "../../app/words/es.ts";
-import { french } from "../../app/words/fr.ts";
-import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
+import { ENGLISH, tongue } from "../../app/words/tongue.ts";
+import { barForTests } from "../support/bar-for-tests.ts";
 import { everyLook } from "../support/every-look.ts";
 import { said } from "../support/said.ts";
+import { speak, TONGUES } from "../support/speak.ts";
 import {
   answerAlarm,
-  goTo,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
-  startAfresh,
   tapOf,
   untilStep,
 } from "../support/walk-page.ts";
@@ -24,15 +21,10 @@ import { stationAt } from "../support/wash-stations.ts";
 
 type Question = keyof typeof answers;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
+const bar = barForTests({ size: "small" });
 
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-}, 300_000);
-afterAll(() => bar.close());
 afterEach(() => {
   tongue.value = ENGLISH;
-  expect(bar.phone.complaints).toEqual([]);
 });
 
 const sheet = (page: Page): Locator => page.locator("dialog[open]");
@@ -66,7 +58,7 @@ async function stand(step: string): Promise<void> {
 }
 
 test("each step that raises a question answers it in place, with no signal", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await page.evaluate(() => navigator.serviceWorker.ready);
   await bar.phone.context.setOffline(true);
@@ -80,7 +72,7 @@ test("each step that raises a question answers it in place, with no signal", asy
 }, 120_000);
 
 test("a step that raises none asks none, and one giant target has nothing beside it", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page } = bar;
   await stand("pour");
   expect(await page.locator(".why").count()).toBe(0);
@@ -91,7 +83,7 @@ test("a step that raises none asks none, and one giant target has nothing beside
 });
 
 test("what rings takes the place of an answer that is open", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await stand("check-clear");
   await hands.tap(tapOf(page, said.why.clearEnough));
@@ -103,7 +95,7 @@ test("what rings takes the place of an answer that is open", async () => {
 });
 
 test("the plan answers what its range means and how sure the curdling is", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, hands } = bar;
   await openPlan(bar, "Pear Beacon");
   for (const [title, question] of [
@@ -118,21 +110,12 @@ test("the plan answers what its range means and how sure the curdling is", async
   }
 });
 
-const LANGUAGES: readonly (readonly [name: string, spoken: Tongue])[] = [
-  ["English", ENGLISH],
-  ["Español", spanish],
-  ["Français", french],
-];
-
 test("questions and answers are readable on both phones, in both themes and every language", async () => {
   const found: Record<string, string[]> = {};
-  for (const [name, spoken] of LANGUAGES) {
-    bar = await startAfresh(bar);
-    const { page, hands } = bar;
-    await goTo(page, routes.kit);
-    await hands.tap(page.getByRole("radio", { name, exact: true }));
-    await page.locator(`html[lang="${spoken.language}"]`).waitFor();
-    tongue.value = spoken;
+  for (const spoken of TONGUES) {
+    await bar.afresh();
+    const { page } = bar;
+    await speak(bar, spoken);
     for (const [step, question] of STEPS) {
       await stand(step);
       const look = async (what: string) => {

@@ -1,7 +1,7 @@
 import { routes } from "../../app/routes.ts";
 import type { Settings } from "../../app/storage/settings.ts";
 import type { World } from "./afternoon.ts";
-import { type Bar, OPENS, putOn } from "./walk-page.ts";
+import { type Bar, emptyPhone, OPENS, putOn } from "./walk-page.ts";
 
 /** Chooses in the phone's own database what Kit would; the page must be opened anew. */
 export const choose = ({ page }: Bar, chosen: Partial<Settings>): Promise<void> =>
@@ -35,15 +35,9 @@ export function countPrints(): void {
 
 /** Empties the phone, furnishes it anew, and opens its Bench. The sound was checked in this shift. */
 export async function openBench(bar: Bar, world: World, chosen: Partial<Settings>): Promise<void> {
-  const { page, server, phone } = bar;
+  const { page, server } = bar;
   await page.goto("about:blank");
-  const session = await phone.context.newCDPSession(page);
-  await session.send("Storage.clearDataForOrigin", {
-    origin: server.origin,
-    storageTypes: "indexeddb,local_storage",
-  });
-  await session.detach();
-  await phone.context.clock.setSystemTime(OPENS);
+  await emptyPhone(bar);
   await page.goto(server.url);
   await page.locator("main").waitFor();
   await putOn(page, "events", world.events);

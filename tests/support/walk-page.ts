@@ -66,6 +66,21 @@ export async function openBar({
   return { server, phone, page, hands: await handsOn(page), close };
 }
 
+/** Forgets all that the app stored, and sets the clock back. */
+export async function emptyPhone({
+  server,
+  phone,
+  page,
+}: Pick<Bar, "server" | "phone" | "page">): Promise<void> {
+  const session = await phone.context.newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", {
+    origin: server.origin,
+    storageTypes: "indexeddb,local_storage",
+  });
+  await session.detach();
+  await phone.context.clock.setSystemTime(OPENS);
+}
+
 /**
  * A page of its own for the next test, on a phone that is empty again and has its clock set back.
  *
@@ -78,13 +93,7 @@ export async function startAfresh<Kept extends Bar>(
   const { server, phone } = bar;
   const page = await phone.context.newPage();
   await bar.page.close();
-  const session = await phone.context.newCDPSession(page);
-  await session.send("Storage.clearDataForOrigin", {
-    origin: server.origin,
-    storageTypes: "indexeddb,local_storage",
-  });
-  await session.detach();
-  await phone.context.clock.setSystemTime(OPENS);
+  await emptyPhone({ server, phone, page });
   await page.addInitScript(prepare);
   await page.goto(server.url);
   await page.waitForSelector("main");
@@ -176,34 +185,6 @@ export async function putLog(
   if (at !== undefined) await phone.context.clock.setSystemTime(at);
   await page.goto(server.url + hash);
   await page.waitForSelector("main");
-}
-
-/**
- * Keeps everything that is to be written to the log waiting, as a slow phone would.
- *
- * @returns how to let it be written
- */
-export async function keepWaiting(page: Page): Promise<() => Promise<void>> {
-  await page.evaluate(
-    () =>
-      new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open("second-pour");
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const db = opening.result;
-          const events = db.transaction("events", "readwrite").objectStore("events");
-          // A transaction stays open for as long as something is asked of it.
-          const ask = () => {
-            if (Reflect.get(globalThis, "letGo") === true) db.close();
-            else events.count().onsuccess = ask;
-          };
-          Reflect.set(globalThis, "letGo", false);
-          ask();
-          resolve();
-        };
-      }),
-  );
-  return () => page.evaluate(() => void Reflect.set(globalThis, "letGo", true));
 }
 
 /** A hold button, by its first line. */

@@ -38,11 +38,7 @@ function Through({ forecast, visit }: { readonly forecast: DripForecast; readonl
   );
 }
 
-/** Nothing while there are too few readings. */
-function useForecast(run: Run): DripForecast | undefined {
-  const outlook = useMemo(() => dripOutlook(run), [run]);
-  return outlook?.type === "forecast" ? outlook : undefined;
-}
+const useOutlook = (run: Run) => useMemo(() => dripOutlook(run), [run]);
 
 function Blinding({ forecast }: { readonly forecast: DripForecast }) {
   const { verdict, mlPerHour, promisedMlPerHour } = forecast.blinding;
@@ -63,14 +59,14 @@ function Help({ forecast }: { readonly forecast: DripForecast }) {
 
 /** Beside the glass: when it will be through; how to leave it, while nobody can tell. */
 export function DripSays({ run, visit }: WorkProps) {
-  const forecast = useForecast(run);
-  if (forecast === undefined) return <p class="run-detail">{detailOf(run, visit)}</p>;
-  return <Through forecast={forecast} visit={visit} />;
+  const outlook = useOutlook(run);
+  if (outlook?.type !== "forecast") return <p class="run-detail">{detailOf(run, visit)}</p>;
+  return <Through forecast={outlook} visit={visit} />;
 }
 
 /** What there is to say about it besides: one reading only says when the next helps. */
 export function Outlook({ run, visit }: WorkProps) {
-  const outlook = useMemo(() => dripOutlook(run), [run]);
+  const outlook = useOutlook(run);
   const words = sayLater.drip.forecast;
   const last = collectedIn(run, visit).at(-1)?.at ?? visit.startedAt;
   const look = outlook && nextLookAt(visit, outlook, last);

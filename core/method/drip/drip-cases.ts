@@ -192,6 +192,9 @@ export function dripCases(
   return weighed(cases, readings.length);
 }
 
+const lnTimeAt = ({ lnScale, resistance }: DripCase, times: UnitTimes): number =>
+  lnScale + Math.log(unit(resistance, times));
+
 /**
  * ln of the time at which a share has come through, ms since the drip began.
  *
@@ -199,7 +202,7 @@ export function dripCases(
  * @param share - of its total, above 0
  */
 export const lnTimeOf = (drip: DripCase, share: number): number =>
-  drip.lnScale + Math.log(unit(drip.resistance, unitTimes(drip.law, share)));
+  lnTimeAt(drip, unitTimes(drip.law, share));
 
 /**
  * The same of many cases, in their order; cases of one law share its unit times.
@@ -209,9 +212,9 @@ export const lnTimeOf = (drip: DripCase, share: number): number =>
  */
 export function lnTimesOf(cases: readonly DripCase[], share: number): readonly number[] {
   const known = new Map<FiltrationLaw, UnitTimes>();
-  return cases.map(({ law, resistance, lnScale }) => {
-    const times = known.get(law) ?? unitTimes(law, share);
-    known.set(law, times);
-    return lnScale + Math.log(unit(resistance, times));
+  return cases.map((drip) => {
+    const times = known.get(drip.law) ?? unitTimes(drip.law, share);
+    known.set(drip.law, times);
+    return lnTimeAt(drip, times);
   });
 }
