@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { defineConfig, type Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
-import { stampBuild } from "./tests/support/build-stamp.mjs";
+import { stampBuild } from "./tests/support/tool/build-stamp.mjs";
 
 const SLATE = "#14191d";
 const TARGETS = ["es2022", "safari16.4"];

@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { ClosingLine } from "./tests/support/closing-line.ts";
+import { ClosingLine } from "./tests/support/tool/closing-line.ts";
 
 // These look at the built app, or run whole tools.
 const SLOW = ["tests/browser/**/*.test.ts", "tests/build/{budget,planted-breaches,policy}.test.ts"];
@@ -10,7 +10,7 @@ const ALONE = [
 ];
 
 const browser = {
-  globalSetup: "tests/support/build.ts",
+  globalSetup: "tests/support/tool/build.ts",
   testTimeout: 60_000,
   hookTimeout: 60_000,
 };

@@ -5,8 +5,8 @@ import { pen } from "../../app/pen.ts";
 import { settings } from "../../app/state.ts";
 import type { Database } from "../../app/storage/database.ts";
 import { DEFAULT_SETTINGS, readSettings } from "../../app/storage/settings.ts";
-import { freshPhone, openAgain } from "../support/phone-storage.ts";
-import { started } from "../support/play-run.ts";
+import { freshPhone, openAgain } from "../support/phone/phone-storage.ts";
+import { started } from "../support/world/play-run.ts";
 
 let db: Database;
 let made = 0;

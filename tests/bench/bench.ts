@@ -20,9 +20,9 @@ import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import type { Plan } from "../../core/spec/plan.ts";
 import { planBatch } from "../../core/spec/plan-batch.ts";
 import { stagesOf } from "../../core/spec/stages.ts";
-import { lineOf, must, PUNCH } from "../support/punch-spec.ts";
-import { TestBench } from "../support/run-events.ts";
-import { finishOpenStep } from "../support/wash-walk.ts";
+import { lineOf, must, PUNCH } from "../support/world/punch-spec.ts";
+import { TestBench } from "../support/world/run-events.ts";
+import { finishOpenStep } from "../support/world/wash-walk.ts";
 import { carriedOut, MONDAY, ROOM, WEEK } from "./busy-week.ts";
 import { planSheet } from "./plan-sheet.ts";
 

@@ -1,5 +1,5 @@
 // How true the drip forecast is, on many simulated drips:
-// node tests/support/run.mjs tests/bench/drip-coverage.ts [trials a row, 1000 unless told]
+// node tests/support/tool/run.mjs tests/bench/drip-coverage.ts [trials a row, 1000 unless told]
 import { forecastDrip } from "../../core/method/drip/drip-forecast.ts";
 import { SCHEDULES, scoreBlinding, scoreForecasts } from "../core/method/drip/drip-score.ts";
 import { seeded, simulateDrip } from "../core/method/drip/simulated-drip.ts";

@@ -1,10 +1,10 @@
 // What each job takes on the built app, counted from the Bench: npm run jobs
 // Only some of them: npm run jobs -- reading label
 import { LANGUAGES } from "../../app/words/tongue.ts";
-import { SIZES } from "../support/browser.ts";
-import { setup } from "../support/build.ts";
-import { countPrints, openBench } from "../support/open-bench.ts";
-import { openBar } from "../support/walk-page.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import { countPrints, openBench } from "../support/phone/open-bench.ts";
+import { openBar } from "../support/phone/walk-page.ts";
+import { setup } from "../support/tool/build.ts";
 import { secondsOf, type Walked } from "./jobs/keystroke-level.ts";
 import { walkerAt } from "./jobs/walker.ts";
 import { JOBS, type Job } from "./jobs/walks.ts";

@@ -1,5 +1,5 @@
 // How well the learning holds on bars whose truth is known: part of npm run bench
-import { coverage, outlierBias } from "../support/simulated-batches.ts";
+import { coverage, outlierBias } from "../support/world/simulated-batches.ts";
 
 const BARS = 4000;
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;

@@ -1,6 +1,6 @@
 // What the built app weighs, in kB: npm run size
-import { setup } from "../support/build.ts";
-import { distSizes, initialScripts, kilobytes, storedFiles } from "../support/dist-sizes.ts";
+import { setup } from "../support/tool/build.ts";
+import { distSizes, initialScripts, kilobytes, storedFiles } from "../support/tool/dist-sizes.ts";
 
 setup();
 const sizes = distSizes();

@@ -1,9 +1,8 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { handsOn } from "../support/hands.ts";
-import { started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   clockOf,
   HOUR,
@@ -18,9 +17,10 @@ import {
   startAfresh,
   storedLog,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain } from "../support/wash-by-hand.ts";
-import { tellStatusAtAlarm } from "../support/witness.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain } from "../support/phone/wash-by-hand.ts";
+import { tellStatusAtAlarm } from "../support/phone/witness.ts";
+import { started } from "../support/world/play-run.ts";
 
 const MILK = 1000;
 /** A batch whose rest begins as the tests' day does. */

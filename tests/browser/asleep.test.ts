@@ -1,12 +1,10 @@
 import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { dropProfile, newProfile, untilStored } from "../support/browser.ts";
-import { openTabs } from "../support/real-tabs.ts";
-import { said } from "../support/said.ts";
-import { serveApp } from "../support/server.ts";
-import { setSight, takeSight } from "../support/sight.ts";
-import { waiting } from "../support/waiting.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { dropProfile, newProfile, untilStored } from "../support/phone/browser.ts";
+import { openTabs } from "../support/phone/real-tabs.ts";
+import { said } from "../support/phone/said.ts";
+import { setSight, takeSight } from "../support/phone/sight.ts";
 import {
   type Bar,
   clockOf,
@@ -20,7 +18,9 @@ import {
   putOn,
   SECOND,
   storedLog,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { serveApp } from "../support/tool/server.ts";
+import { waiting } from "../support/world/waiting.ts";
 
 const RUN = routes.run("run-a");
 /** Half past the minute, so that the small change of a clock shows in no time of day. */

@@ -5,10 +5,8 @@ import { parse } from "csv-parse/sync";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { fileOfLines } from "../support/backup-file.ts";
-import { madeWhole, started } from "../support/play-run.ts";
-import { faultsOf } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { faultsOf } from "../support/look/readable.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   holdOf,
@@ -19,8 +17,10 @@ import {
   startAfresh,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { fileOfLines } from "../support/world/backup-file.ts";
+import { madeWhole, started } from "../support/world/play-run.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const words = said.kit.backup;
 const { restore, table } = said.kit;

@@ -4,10 +4,9 @@ import { routes } from "../../app/routes.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { mergeEvents } from "../../core/run/order.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { dripped, madeWhole, type Played, started } from "../support/play-run.ts";
-import { faultsOf } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { faultsOf } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -18,7 +17,8 @@ import {
   shot,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { dripped, madeWhole, type Played, started } from "../support/world/play-run.ts";
 
 const words = said.tasting;
 

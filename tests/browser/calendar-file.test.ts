@@ -3,8 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { CALENDAR_TYPE, DUE_FILES, dueFileOf } from "../../core/board/calendar/due-file.ts";
-import { said } from "../support/said.ts";
-import { waiting } from "../support/waiting.ts";
+import { said } from "../support/phone/said.ts";
 import {
   HOUR,
   MINUTE,
@@ -14,7 +13,8 @@ import {
   putLog,
   startAfresh,
   tapOf,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { waiting } from "../support/world/waiting.ts";
 
 let bar: Awaited<ReturnType<typeof openBar>>;
 

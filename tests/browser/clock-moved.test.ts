@@ -1,8 +1,7 @@
 import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { said } from "../support/said.ts";
-import { waiting } from "../support/waiting.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   clockOf,
   HOUR,
@@ -13,8 +12,9 @@ import {
   SECOND,
   shot,
   storedLog,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { waiting } from "../support/world/waiting.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 /** Half past the minute, so that the small change of a clock correction shows in no time of day. */
 const NOW = OPENS + 30 * SECOND;

@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { SIZES } from "../support/browser.ts";
-import { said } from "../support/said.ts";
-import { type Wait, waiting } from "../support/waiting.ts";
-import { HOUR, MINUTE, OPENS, pass, putLog, SECOND, shot } from "../support/walk-page.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
+import { HOUR, MINUTE, OPENS, pass, putLog, SECOND, shot } from "../support/phone/walk-page.ts";
+import { type Wait, waiting } from "../support/world/waiting.ts";
 
 const DAY = 24 * HOUR;
 const RUN = routes.run("run-a");

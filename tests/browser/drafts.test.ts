@@ -1,8 +1,8 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { dropProfile, newProfile, openPhone, type Phone } from "../support/browser.ts";
-import { said } from "../support/said.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+import { dropProfile, newProfile, openPhone, type Phone } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
 
 const KEPT = "second-pour-draft-spec";
 /** As a version to come may keep it. */

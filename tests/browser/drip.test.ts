@@ -10,11 +10,10 @@ import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import type { Run } from "../../core/run/run.ts";
 import { clearDensity } from "../../core/run/weigh.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { SIZES } from "../support/browser.ts";
-import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
-import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
 import {
   answerAlarm,
   clockOf,
@@ -30,9 +29,10 @@ import {
   storedLog,
   tapOf,
   typeOnPad,
-} from "../support/walk-page.ts";
-import { ml, openPlan } from "../support/wash-by-hand.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { ml, openPlan } from "../support/phone/wash-by-hand.ts";
+import { demoSpec, type Played, planned, started } from "../support/world/play-run.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -2,12 +2,12 @@ import type { Locator, Page } from "playwright-core";
 import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { ENGLISH, tongue } from "../../app/words/tongue.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { everyLook } from "../support/every-look.ts";
-import { demoSpec, madeWhole, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
-import { speak, TONGUES } from "../support/speak.ts";
-import { goTo, OPENS, putLog, putOn, tapOf } from "../support/walk-page.ts";
+import { everyLook } from "../support/look/every-look.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import { speak, TONGUES } from "../support/phone/speak.ts";
+import { goTo, OPENS, putLog, putOn, tapOf } from "../support/phone/walk-page.ts";
+import { demoSpec, madeWhole, started } from "../support/world/play-run.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { MINUTE, OPENS, putLog } from "../support/walk-page.ts";
-import { allStations } from "../support/wash-stations.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { MINUTE, OPENS, putLog } from "../support/phone/walk-page.ts";
+import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -2,12 +2,11 @@ import type { Page } from "playwright-core";
 import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { ENGLISH, tongue } from "../../app/words/tongue.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { everyLook } from "../support/every-look.ts";
-import { note } from "../support/note.ts";
-import { demoSpec, planned, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
-import { speak, TONGUES } from "../support/speak.ts";
+import { everyLook } from "../support/look/every-look.ts";
+import { note } from "../support/look/note.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import { speak, TONGUES } from "../support/phone/speak.ts";
 import {
   clockOf,
   goTo,
@@ -20,8 +19,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain, tickAll, waitOut } from "../support/wash-by-hand.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain, tickAll, waitOut } from "../support/phone/wash-by-hand.ts";
+import { demoSpec, planned, started } from "../support/world/play-run.ts";
 
 const words = said.first;
 

@@ -3,10 +3,9 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { dropProfile, newProfile, openPhone, type Phone } from "../support/browser.ts";
-import { type Hands, handsOn } from "../support/hands.ts";
-import { said } from "../support/said.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+import { dropProfile, newProfile, openPhone, type Phone } from "../support/phone/browser.ts";
+import { type Hands, handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   holdOf,
   OPENS,
@@ -18,8 +17,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const profile = newProfile();
 const station = stationAt("run-a", "PB-1003", OPENS, "yield");

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { SIZES } from "../support/browser.ts";
-import type { Place } from "../support/hands.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import type { Place } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   HOUR,
   holdOf,
@@ -13,8 +13,8 @@ import {
   putLog,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 

@@ -1,9 +1,8 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
-import { type Wait, waiting } from "../support/waiting.ts";
+import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -14,7 +13,8 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { type Wait, waiting } from "../support/world/waiting.ts";
 
 const RUN = routes.run("run-a");
 const words = said.handOver;

@@ -8,12 +8,20 @@ import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
 import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
 import type { Ingredient } from "../../core/spec/ingredient.ts";
 import type { Spec } from "../../core/spec/spec.ts";
-import { fileOfLines } from "../support/backup-file.ts";
-import { plannedBatch } from "../support/planned-batch.ts";
-import { demoSpec, madeWhole, planned, started } from "../support/play-run.ts";
-import { sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
-import { goTo, HOUR, holdOf, OPENS, openBar, startAfresh, tapOf } from "../support/walk-page.ts";
+import { sticksOut } from "../support/look/readable.ts";
+import { said } from "../support/phone/said.ts";
+import {
+  goTo,
+  HOUR,
+  holdOf,
+  OPENS,
+  openBar,
+  startAfresh,
+  tapOf,
+} from "../support/phone/walk-page.ts";
+import { fileOfLines } from "../support/world/backup-file.ts";
+import { plannedBatch } from "../support/world/planned-batch.ts";
+import { demoSpec, madeWhole, planned, started } from "../support/world/play-run.ts";
 
 const RUNS = "globalThis.ran=1";
 const IMAGE = `<img src=x onerror="${RUNS}">`;

@@ -3,9 +3,8 @@ import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
 import { topUpAdvice } from "../../core/run/top-up-advice.ts";
-import { dropProfile, newProfile } from "../support/browser.ts";
-import { said } from "../support/said.ts";
-import { serveApp } from "../support/server.ts";
+import { dropProfile, newProfile } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
 import {
   holdOf,
   OPENS,
@@ -15,9 +14,10 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { ml } from "../support/wash-by-hand.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { ml } from "../support/phone/wash-by-hand.ts";
+import { serveApp } from "../support/tool/server.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 const { events, since } = stationAt("run-a", "PB-1003", OPENS, "yield");

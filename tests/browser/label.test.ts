@@ -14,11 +14,16 @@ import {
   places,
 } from "../../core/label/paper.ts";
 import { ALLERGENS } from "../../core/spec/allergen-table.ts";
-import { SIZES } from "../support/browser.ts";
-import { codesIn, drawPiece, needPaperTools, pagesIn, wordsIn } from "../support/paper-tools.ts";
-import { demoSpec, madeWhole, planned, started } from "../support/play-run.ts";
-import { axeFinds, cutOff, faintWords, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import {
+  codesIn,
+  drawPiece,
+  needPaperTools,
+  pagesIn,
+  wordsIn,
+} from "../support/look/paper-tools.ts";
+import { axeFinds, cutOff, faintWords, sticksOut } from "../support/look/readable.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -28,7 +33,8 @@ import {
   shot,
   startAfresh,
   tapOf,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { demoSpec, madeWhole, planned, started } from "../support/world/play-run.ts";
 
 const words = said.label;
 const BATCH = "PB-1003";

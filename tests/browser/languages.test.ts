@@ -4,10 +4,9 @@ import { routes } from "../../app/routes.ts";
 import { spanish } from "../../app/words/es.ts";
 import { french } from "../../app/words/fr.ts";
 import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
-import { madeWhole, started } from "../support/play-run.ts";
-import { brokenWords, cutOff, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
-import { speak } from "../support/speak.ts";
+import { brokenWords, cutOff, sticksOut } from "../support/look/readable.ts";
+import { said } from "../support/phone/said.ts";
+import { speak } from "../support/phone/speak.ts";
 import {
   goTo,
   HOUR,
@@ -22,9 +21,10 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
-import { allStations } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { madeWhole, started } from "../support/world/play-run.ts";
+import { allStations } from "../support/world/wash-stations.ts";
 
 let bar: Awaited<ReturnType<typeof openBar>>;
 

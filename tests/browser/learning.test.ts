@@ -4,11 +4,20 @@ import { routes } from "../../app/routes.ts";
 import { DEMO_RUN } from "../../app/storage/demo.ts";
 import { recordOf } from "../../core/logbook/record.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
-import { goTo, holdOf, MINUTE, OPENS, pass, shot, storedLog, tapOf } from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
+import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import {
+  goTo,
+  holdOf,
+  MINUTE,
+  OPENS,
+  pass,
+  shot,
+  storedLog,
+  tapOf,
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
 
 const bar = barForTests({ size: "small" });
 

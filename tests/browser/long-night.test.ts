@@ -1,8 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import type { RunEvent } from "../../core/run/event.ts";
-import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { said } from "../support/phone/said.ts";
 import {
   answerAlarm,
   clockOf,
@@ -17,8 +16,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain } from "../support/wash-by-hand.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain } from "../support/phone/wash-by-hand.ts";
+import { demoSpec, type Played, planned, started } from "../support/world/play-run.ts";
 
 // The clocks of this zone went from 02:00 to 03:00 on Sunday 29 March 2026 (tz database).
 const ZONE = "Europe/Paris";

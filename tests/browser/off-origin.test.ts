@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { untilStored } from "../support/browser.ts";
-import { handsOn } from "../support/hands.ts";
-import { said } from "../support/said.ts";
-import { goTo, openBar, startAfresh, storedLog, tapOf } from "../support/walk-page.ts";
-import { washByHand } from "../support/wash-by-hand.ts";
+import { untilStored } from "../support/phone/browser.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
+import { goTo, openBar, startAfresh, storedLog, tapOf } from "../support/phone/walk-page.ts";
+import { washByHand } from "../support/phone/wash-by-hand.ts";
 
 /**
  * Runs in the page before it does: tells of every breach of its policy, of every way to the outside

@@ -1,6 +1,6 @@
 import { expect, onTestFinished, test } from "vitest";
-import { dropProfile, newProfile, openPhone, untilStored } from "../support/browser.ts";
-import { serveApp } from "../support/server.ts";
+import { dropProfile, newProfile, openPhone, untilStored } from "../support/phone/browser.ts";
+import { serveApp } from "../support/tool/server.ts";
 
 for (const under of ["/", "/bar/second-pour/"]) {
   test(`served at ${under}, it starts from the second visit on with no network at all`, async () => {

@@ -1,13 +1,13 @@
 import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { openPhone, untilStored } from "../support/browser.ts";
-import { handsOn } from "../support/hands.ts";
-import { heardBy, listenIn, loudness, onsetAfter, pitchAt } from "../support/hear.ts";
-import { note } from "../support/note.ts";
-import { serveApp } from "../support/server.ts";
-import { watchStalls } from "../support/stalls.ts";
-import { type Wait, waiting } from "../support/waiting.ts";
-import { HOUR, putOn, SECOND } from "../support/walk-page.ts";
+import { note } from "../support/look/note.ts";
+import { watchStalls } from "../support/look/stalls.ts";
+import { openPhone, untilStored } from "../support/phone/browser.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { heardBy, listenIn, loudness, onsetAfter, pitchAt } from "../support/phone/hear.ts";
+import { HOUR, putOn, SECOND } from "../support/phone/walk-page.ts";
+import { serveApp } from "../support/tool/server.ts";
+import { type Wait, waiting } from "../support/world/waiting.ts";
 
 // These run in real time: what is promised is a moment, and an emulated clock cannot miss one.
 

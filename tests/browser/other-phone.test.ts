@@ -1,8 +1,7 @@
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { demoSpec } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   MINUTE,
@@ -14,8 +13,9 @@ import {
   startAfresh,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { demoSpec } from "../support/world/play-run.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const words = said.handing;
 

@@ -4,10 +4,9 @@ import { sentence } from "../../app/words/say-later.ts";
 import { LONG_INFUSION } from "../../core/method/infusions.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
-import { SIZES } from "../support/browser.ts";
-import { demoSpec } from "../support/play-run.ts";
-import { axeFinds, faintWords, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -18,7 +17,8 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { demoSpec } from "../support/world/play-run.ts";
 
 const words = said.procedure;
 const COPY = said.procedures.copyName("Long infusion");

@@ -2,7 +2,7 @@ import axe from "axe-core";
 import type { CDPSession, Page } from "playwright-core";
 import { build, type Rolldown } from "vite";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { openPhone, type Phone } from "../support/browser.ts";
+import { openPhone, type Phone } from "../support/phone/browser.ts";
 
 /** A page with nothing on it but the parts; what they do is written to `done`. */
 const PAGE = `

@@ -1,9 +1,9 @@
 import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { handsOn } from "../support/hands.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   type Bar,
   OPENS,
@@ -14,9 +14,9 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain } from "../support/wash-by-hand.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain } from "../support/phone/wash-by-hand.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 beforeEach(async () => {

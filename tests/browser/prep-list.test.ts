@@ -2,12 +2,8 @@ import ICAL from "ical.js";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { HOUSE_MADE } from "../support/house-made.ts";
-import { plannedBatch } from "../support/planned-batch.ts";
-import { started } from "../support/play-run.ts";
-import { fromCupboard, PUNCH } from "../support/punch-spec.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -19,8 +15,12 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { HOUSE_MADE } from "../support/world/house-made.ts";
+import { plannedBatch } from "../support/world/planned-batch.ts";
+import { started } from "../support/world/play-run.ts";
+import { fromCupboard, PUNCH } from "../support/world/punch-spec.ts";
 
 // The clocks of this zone go forward on Sunday 29 March 2026 (tz database).
 const ZONE = "Europe/Paris";

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { isPractice } from "../../app/practice.ts";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { keepWaiting } from "../support/keep-waiting.ts";
-import { started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
-import { holdOf, OPENS, putLog, storedLog, tapOf, untilStep } from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { keepWaiting } from "../support/phone/keep-waiting.ts";
+import { said } from "../support/phone/said.ts";
+import { holdOf, OPENS, putLog, storedLog, tapOf, untilStep } from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { started } from "../support/world/play-run.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -1,10 +1,10 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { SIZES } from "../support/browser.ts";
-import type { Place } from "../support/hands.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { SIZES } from "../support/phone/browser.ts";
+import type { Place } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   type Bar,
   goTo,
@@ -15,9 +15,9 @@ import {
   putLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain } from "../support/wash-by-hand.ts";
-import { allStations, stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain } from "../support/phone/wash-by-hand.ts";
+import { allStations, stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 

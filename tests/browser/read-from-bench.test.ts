@@ -1,10 +1,9 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { keepWaiting } from "../support/keep-waiting.ts";
-import { choose } from "../support/open-bench.ts";
-import { demoSpec, type Played, planned, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { keepWaiting } from "../support/phone/keep-waiting.ts";
+import { choose } from "../support/phone/open-bench.ts";
+import { said } from "../support/phone/said.ts";
 import {
   answerAlarm,
   holdOf,
@@ -16,8 +15,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { ml } from "../support/wash-by-hand.ts";
+} from "../support/phone/walk-page.ts";
+import { ml } from "../support/phone/wash-by-hand.ts";
+import { demoSpec, type Played, planned, started } from "../support/world/play-run.ts";
 
 const bar = barForTests({ size: "small" });
 

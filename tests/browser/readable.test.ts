@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { axeFinds, cutOff, faintWords, moving, sticksOut } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { axeFinds, cutOff, faintWords, moving, sticksOut } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -13,9 +13,9 @@ import {
   putLog,
   shot,
   tapOf,
-} from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
-import { allStations } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -2,10 +2,9 @@ import { expect, test } from "vitest";
 import { DEMO_SPECS } from "../../app/demo/specs.ts";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { madeWhole, type Played, started } from "../support/play-run.ts";
-import { faultsOf } from "../support/readable.ts";
-import { said } from "../support/said.ts";
+import { faultsOf } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
@@ -16,7 +15,8 @@ import {
   shot,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { madeWhole, type Played, started } from "../support/world/play-run.ts";
 
 const words = said.shelf;
 const DAY = 24 * HOUR;

@@ -1,10 +1,10 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { said } from "../support/said.ts";
-import { waiting } from "../support/waiting.ts";
-import { HOUR, holdOf, OPENS, pass, putLog, untilStep } from "../support/walk-page.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import { HOUR, holdOf, OPENS, pass, putLog, untilStep } from "../support/phone/walk-page.ts";
+import { waiting } from "../support/world/waiting.ts";
 
 // What a phone may do to a page's sound, done by a stand-in: a desk does not take a speaker away.
 

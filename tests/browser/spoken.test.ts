@@ -1,10 +1,9 @@
 import type { Page } from "playwright-core";
 import { expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { said } from "../support/said.ts";
-import { setSight, takeSight } from "../support/sight.ts";
-import { waiting } from "../support/waiting.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import { setSight, takeSight } from "../support/phone/sight.ts";
 import {
   goTo,
   HOUR,
@@ -16,7 +15,8 @@ import {
   SECOND,
   storedLog,
   tapOf,
-} from "../support/walk-page.ts";
+} from "../support/phone/walk-page.ts";
+import { waiting } from "../support/world/waiting.ts";
 
 const bar = barForTests({ size: "small" });
 

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { said } from "../support/said.ts";
+import { said } from "../support/phone/said.ts";
 import {
   type Bar,
   HOUR,
@@ -14,8 +14,8 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 const resting = stationAt("run-a", "PB-1003", OPENS, "curdle");

@@ -1,8 +1,8 @@
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { openPhone, type Phone } from "../support/browser.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+import { openPhone, type Phone } from "../support/phone/browser.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
 
 /** Longer than a splash, as `press.ts`; and past the 350 ms in which everything is deaf. */
 const PRESS = { delay: 90 };

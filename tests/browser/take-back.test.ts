@@ -3,9 +3,9 @@ import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { handsOn } from "../support/hands.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   holdOf,
   MINUTE,
@@ -18,9 +18,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { finishPlain } from "../support/wash-by-hand.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { finishPlain } from "../support/phone/wash-by-hand.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 beforeEach(async () => {

@@ -2,9 +2,8 @@ import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { demoSpec, planned, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   answerAlarm,
   goTo,
@@ -18,8 +17,9 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { demoSpec, planned, started } from "../support/world/play-run.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const words = said.sheet;
 const around = said.run.around;

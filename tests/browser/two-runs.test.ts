@@ -1,9 +1,17 @@
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { demoSpec, planned, started } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
-import { holdOf, MINUTE, OPENS, pass, putLog, shot, storedLog } from "../support/walk-page.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import {
+  holdOf,
+  MINUTE,
+  OPENS,
+  pass,
+  putLog,
+  shot,
+  storedLog,
+} from "../support/phone/walk-page.ts";
+import { demoSpec, planned, started } from "../support/world/play-run.ts";
 
 const bar = barForTests({ size: "small" });
 

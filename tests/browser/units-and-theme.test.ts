@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { said } from "../support/said.ts";
+import { said } from "../support/phone/said.ts";
 import {
   goTo,
   OPENS,
@@ -12,8 +12,8 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 

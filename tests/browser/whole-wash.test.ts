@@ -2,9 +2,9 @@ import { expect, onTestFinished, test } from "vitest";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { endingOf } from "../../core/run/run.ts";
-import { said } from "../support/said.ts";
-import { openBar, shot, storedLog } from "../support/walk-page.ts";
-import { MILK, ml, PLAN, THROUGH, TOP_UP, washByHand } from "../support/wash-by-hand.ts";
+import { said } from "../support/phone/said.ts";
+import { openBar, shot, storedLog } from "../support/phone/walk-page.ts";
+import { MILK, ml, PLAN, THROUGH, TOP_UP, washByHand } from "../support/phone/wash-by-hand.ts";
 
 /** What the log of the whole job must hold, in its order. */
 const TOLD = [

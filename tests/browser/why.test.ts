@@ -3,10 +3,10 @@ import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { answers } from "../../app/words/answers.ts";
 import { ENGLISH, tongue } from "../../app/words/tongue.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { everyLook } from "../support/every-look.ts";
-import { said } from "../support/said.ts";
-import { speak, TONGUES } from "../support/speak.ts";
+import { everyLook } from "../support/look/every-look.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
+import { speak, TONGUES } from "../support/phone/speak.ts";
 import {
   answerAlarm,
   MINUTE,
@@ -15,9 +15,9 @@ import {
   putLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 type Question = keyof typeof answers;
 

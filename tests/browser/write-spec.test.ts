@@ -1,8 +1,14 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { DEMO_SPECS } from "../../app/demo/specs.ts";
-import { dropProfile, newProfile, openPhone, type Phone, untilStored } from "../support/browser.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+import {
+  dropProfile,
+  newProfile,
+  openPhone,
+  type Phone,
+  untilStored,
+} from "../support/phone/browser.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
 
 /** Longer than a splash, as `press.ts`; and past the 350 ms in which everything is deaf. */
 const PRESS = { delay: 90 };

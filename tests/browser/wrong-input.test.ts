@@ -1,8 +1,8 @@
 import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
-import { barForTests } from "../support/bar-for-tests.ts";
-import { said } from "../support/said.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { said } from "../support/phone/said.ts";
 import {
   holdOf,
   OPENS,
@@ -12,9 +12,9 @@ import {
   tapOf,
   typeOnPad,
   untilStep,
-} from "../support/walk-page.ts";
-import { openPlan } from "../support/wash-by-hand.ts";
-import { stationsOf } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { stationsOf } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 beforeEach(async () => {

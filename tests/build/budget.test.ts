@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { distSizes, initialScripts, storedFiles } from "../support/dist-sizes.ts";
+import { distSizes, initialScripts, storedFiles } from "../support/tool/dist-sizes.ts";
 
 const sizes = distSizes();
 const sum = (paths: readonly string[], of: "gzip" | "brotli") =>

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { build } from "vite";
 import { expect, test } from "vitest";
-import { graveIn } from "../support/audit.mjs";
+import { graveIn } from "../support/tool/audit.mjs";
 
 interface Locked {
   readonly version?: string;

@@ -29,7 +29,7 @@ test("the globs saw the house", () => {
       "app/main.tsx",
       "service-worker/service-worker.ts",
       "tests/build/budget.test.ts",
-      "tests/support/server.ts",
+      "tests/support/tool/server.ts",
     ]),
   );
   const stylesheets = Object.entries(css);

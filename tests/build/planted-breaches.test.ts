@@ -12,7 +12,7 @@ import {
   LINT_BREACHES,
   SOUND_HOUSE,
   TYPE_BREACHES,
-} from "../support/breaches-table.ts";
+} from "../support/tool/breaches-table.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "second-pour-planted-"));
 const sound = join(folder, "sound");

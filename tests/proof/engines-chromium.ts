@@ -1,5 +1,5 @@
-import { openPhone } from "../support/browser.ts";
-import type { Place } from "../support/hands.ts";
+import { openPhone } from "../support/phone/browser.ts";
+import type { Place } from "../support/phone/hands.ts";
 import { type Glass, pause } from "./webdriver.ts";
 
 /** Chromium by its own protocol, as the other tests drive it. */

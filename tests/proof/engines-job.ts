@@ -6,8 +6,8 @@ import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { mergeEvents } from "../../core/run/order.ts";
 import { endingOf } from "../../core/run/run.ts";
-import { demoSpec, planned } from "../support/play-run.ts";
-import { said } from "../support/said.ts";
+import { said } from "../support/phone/said.ts";
+import { demoSpec, planned } from "../support/world/play-run.ts";
 import { ask, button, hold, tap, untilGone, untilSeen } from "./engines-hands.ts";
 import { type Glass, pause, untilDone } from "./webdriver.ts";
 

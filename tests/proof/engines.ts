@@ -2,9 +2,9 @@
 // them can do: npm run engines [chromium] [firefox] [webkit]
 // Firefox and WebKitGTK come from Debian: apt-get install firefox-esr webkit2gtk-driver xvfb
 import * as z from "zod/mini";
-import { setup } from "../support/build.ts";
-import { note } from "../support/note.ts";
-import { serveApp } from "../support/server.ts";
+import { note } from "../support/look/note.ts";
+import { setup } from "../support/tool/build.ts";
+import { serveApp } from "../support/tool/server.ts";
 import { openChromium } from "./engines-chromium.ts";
 import { ask, untilSeen, watched } from "./engines-hands.ts";
 import { bringSpec, wholeJob } from "./engines-job.ts";

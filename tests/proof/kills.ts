@@ -3,12 +3,10 @@
 import { routes } from "../../app/routes.ts";
 import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
-import { dropProfile, newProfile, openPhone } from "../support/browser.ts";
-import { setup } from "../support/build.ts";
-import { handsOn } from "../support/hands.ts";
-import { note } from "../support/note.ts";
-import { said } from "../support/said.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+import { note } from "../support/look/note.ts";
+import { dropProfile, newProfile, openPhone } from "../support/phone/browser.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
 import {
   type Bar,
   holdOf,
@@ -19,8 +17,10 @@ import {
   storedLog,
   tapOf,
   untilStep,
-} from "../support/walk-page.ts";
-import { stationAt } from "../support/wash-stations.ts";
+} from "../support/phone/walk-page.ts";
+import { setup } from "../support/tool/build.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const [kills = 220, seed = 1] = process.argv.slice(2).map(Number);
 const RUN = routes.run("run-a");

@@ -8,10 +8,12 @@ import { routes } from "../../app/routes.ts";
 import { headerLine } from "../../app/storage/backup/header.ts";
 import { Sha256 } from "../../app/storage/backup/sha256.ts";
 import type { RunEvent } from "../../core/run/event.ts";
-import { dropProfile, newProfile, openPhone, untilStored } from "../support/browser.ts";
-import { setup } from "../support/build.ts";
-import { handsOn } from "../support/hands.ts";
-import { note } from "../support/note.ts";
+import { note } from "../support/look/note.ts";
+import { dropProfile, newProfile, openPhone, untilStored } from "../support/phone/browser.ts";
+import { handsOn } from "../support/phone/hands.ts";
+import { said } from "../support/phone/said.ts";
+import { setup } from "../support/tool/build.ts";
+import { type AppServer, serveApp } from "../support/tool/server.ts";
 import {
   demoSpec,
   dripped,
@@ -19,9 +21,7 @@ import {
   type Played,
   planned,
   started,
-} from "../support/play-run.ts";
-import { said } from "../support/said.ts";
-import { type AppServer, serveApp } from "../support/server.ts";
+} from "../support/world/play-run.ts";
 
 const [batches = 5000] = process.argv.slice(2).map(Number);
 const EVENTS = 50;

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import * as z from "zod/mini";
-import { SIZES } from "../support/browser.ts";
+import { SIZES } from "../support/phone/browser.ts";
 import { type Glass, keyActions, type Pointer, pressActions, untilDone } from "./webdriver.ts";
 
 const messageSchema = z.object({

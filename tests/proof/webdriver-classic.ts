@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import * as z from "zod/mini";
-import { SIZES } from "../support/browser.ts";
+import { SIZES } from "../support/phone/browser.ts";
 import {
   freePort,
   type Glass,

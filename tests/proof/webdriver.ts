@@ -1,5 +1,5 @@
 import { createServer } from "node:http";
-import type { Place } from "../support/hands.ts";
+import type { Place } from "../support/phone/hands.ts";
 
 /** One page of one engine, driven from outside. */
 export interface Glass {

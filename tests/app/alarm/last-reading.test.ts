@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { lastReading } from "../../../app/alarm/last-reading.ts";
-import { started } from "../../support/play-run.ts";
+import { started } from "../../support/world/play-run.ts";
 
 const AT = 1_000_000_000_000;
 const MINUTE = 60_000;

@@ -3,7 +3,7 @@ import { aboutBatch, stepName } from "../../../app/screens/batch/about.ts";
 import { settings } from "../../../app/state.ts";
 import { sayLater } from "../../../app/words/say-later.ts";
 import type { RunEvent } from "../../../core/run/event.ts";
-import { started } from "../../support/play-run.ts";
+import { started } from "../../support/world/play-run.ts";
 
 settings.value = { ...settings.value, volumes: "ml" };
 const begun = started("a", "PB-2511", Date.parse("2025-11-25T10:00:00Z"));

@@ -4,7 +4,7 @@ import { type AcidDraft, readAcidAdjust } from "../../../app/screens/sums/acid.t
 import { NO_JUICE, OWN_JUICE, soursOf } from "../../../app/screens/sums/juice.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import published from "../../published/juice.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { adjust, computed } = published;
 const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));

@@ -4,7 +4,7 @@ import { type FreezeDraft, readFreeze } from "../../../app/screens/sums/freeze.t
 import { degreesChosen } from "../../../app/words/house-units.ts";
 import { strengthOfMassFraction } from "../../../core/liquid/ethanol-water.ts";
 import published from "../../published/freezing.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 afterEach(() => {
   degreesChosen.value = "C";

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type IceDraft, METHODS, readIce } from "../../../app/screens/sums/ice.ts";
 import published from "../../published/ice.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { fit, balance } = published;
 

@@ -4,7 +4,7 @@ import { NO_JUICE, OWN_JUICE } from "../../../app/screens/sums/juice.ts";
 import { type PhDraft, readPh } from "../../../app/screens/sums/ph.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import published from "../../published/juice.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { phRange } = published;
 const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));

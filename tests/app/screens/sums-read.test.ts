@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { readerOf } from "../../../app/screens/sums/read-sum.ts";
-import { IN_ML } from "../../support/sum-value.ts";
+import { IN_ML } from "../../support/world/sum-value.ts";
 
 const IN_OZ = { volumes: "oz", ounce: "bar" } as const;
 

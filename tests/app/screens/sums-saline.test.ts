@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { readSaline } from "../../../app/screens/sums/saline.ts";
 import published from "../../published/juice.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { salt } = published;
 

@@ -4,7 +4,7 @@ import { type PourDraft, readBlend } from "../../../app/screens/sums/blend.ts";
 import { type ReduceDraft, readReduction } from "../../../app/screens/sums/reduce.ts";
 import { figureText } from "../../../app/words/format.ts";
 import published from "../../published/ethanol-water-mixing.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { ttbTable6, contraction, reduction } = published;
 

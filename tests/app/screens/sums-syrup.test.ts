@@ -3,7 +3,7 @@ import { readParts } from "../../../app/screens/sums/read-parts.ts";
 import { readSyrup, type SyrupDraft } from "../../../app/screens/sums/syrup.ts";
 import sucrose from "../../published/sucrose.json";
 import syrups from "../../published/sucrose-syrups.json";
-import { IN_ML, sumValue } from "../../support/sum-value.ts";
+import { IN_ML, sumValue } from "../../support/world/sum-value.ts";
 
 const { crc } = sucrose;
 

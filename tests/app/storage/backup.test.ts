@@ -5,6 +5,7 @@ import { fileOf, writeBackup } from "../../../app/storage/backup/write.ts";
 import { readBooks, writeTo } from "../../../app/storage/books.ts";
 import type { Database } from "../../../app/storage/database.ts";
 import { staleRecords } from "../../../app/storage/records.ts";
+import { append, everyEvent, everything, freshPhone } from "../../support/phone/phone-storage.ts";
 import {
   BEACON,
   bringIn,
@@ -17,8 +18,7 @@ import {
   opened,
   textOf,
   unwatched,
-} from "../../support/backup-file.ts";
-import { append, everyEvent, everything, freshPhone } from "../../support/phone-storage.ts";
+} from "../../support/world/backup-file.ts";
 
 /** What a backup brings, without what is worked out from it. */
 const keptIn = async (db: Database) => ({

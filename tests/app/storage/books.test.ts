@@ -3,9 +3,9 @@ import { readBooks, removeFrom, writeTo } from "../../../app/storage/books.ts";
 import type { Database } from "../../../app/storage/database.ts";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
-import { freshPhone } from "../../support/phone-storage.ts";
-import { plannedBatch } from "../../support/planned-batch.ts";
-import { demoSpec } from "../../support/play-run.ts";
+import { freshPhone } from "../../support/phone/phone-storage.ts";
+import { plannedBatch } from "../../support/world/planned-batch.ts";
+import { demoSpec } from "../../support/world/play-run.ts";
 
 const beacon = demoSpec("Pear Beacon");
 const slush = demoSpec("Harbour Slush");

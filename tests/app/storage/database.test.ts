@@ -7,8 +7,8 @@ import { openDatabase } from "../../../app/storage/database.ts";
 import { rebuildRecords } from "../../../app/storage/rebuild.ts";
 import { readRecords, staleRecords } from "../../../app/storage/records.ts";
 import { readSettings } from "../../../app/storage/settings.ts";
-import { everyEvent, openAgain } from "../../support/phone-storage.ts";
-import { demoSpec, started } from "../../support/play-run.ts";
+import { everyEvent, openAgain } from "../../support/phone/phone-storage.ts";
+import { demoSpec, started } from "../../support/world/play-run.ts";
 
 const log = started("run-a", "PB-2511", 1_764_000_000_000).finish().events;
 const beacon = demoSpec("Pear Beacon");

@@ -3,8 +3,8 @@ import { inventedHistory } from "../../../app/demo/history/invented.ts";
 import type { Database } from "../../../app/storage/database.ts";
 import { addDemo, DEMO_RUN, type DemoLog, removeDemo } from "../../../app/storage/demo.ts";
 import { storedRecord } from "../../../app/storage/rebuild.ts";
-import { append, everyEvent, everything, freshPhone } from "../../support/phone-storage.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { append, everyEvent, everything, freshPhone } from "../../support/phone/phone-storage.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const NOW = Date.UTC(2026, 10, 26, 3);
 const logs: readonly DemoLog[] = inventedHistory(NOW).map((events) => {

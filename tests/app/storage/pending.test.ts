@@ -3,8 +3,8 @@ import type { Database } from "../../../app/storage/database.ts";
 import { dropPending, keepPending, replayPending } from "../../../app/storage/pending.ts";
 import { rebuildRecords } from "../../../app/storage/rebuild.ts";
 import { staleRecords } from "../../../app/storage/records.ts";
-import { append, everyEvent, freshPhone } from "../../support/phone-storage.ts";
-import { started } from "../../support/play-run.ts";
+import { append, everyEvent, freshPhone } from "../../support/phone/phone-storage.ts";
+import { started } from "../../support/world/play-run.ts";
 
 const KEY = "second-pour-pending";
 const log = started("run-a", "PB-2511", 1_764_000_000_000).finish().events;

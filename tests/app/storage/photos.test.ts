@@ -1,7 +1,7 @@
 import { beforeEach, expect, test } from "vitest";
 import type { Database } from "../../../app/storage/database.ts";
 import { dropPhotos, photoRoom, photosOfRun, putPhoto } from "../../../app/storage/photos.ts";
-import { freshPhone, openAgain } from "../../support/phone-storage.ts";
+import { freshPhone, openAgain } from "../../support/phone/phone-storage.ts";
 
 const photo = (id: string, runId: string, size = 4) => ({
   id,

@@ -7,8 +7,8 @@ import {
   everything,
   freshPhone,
   openAgain,
-} from "../../support/phone-storage.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+} from "../../support/phone/phone-storage.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const MEASURED = { yield: 3700, topUp: 450, useBy: MADE + 6 * 86_400_000 };

@@ -6,7 +6,7 @@ import {
   readSettings,
   writeSettings,
 } from "../../../app/storage/settings.ts";
-import { freshPhone, openAgain } from "../../support/phone-storage.ts";
+import { freshPhone, openAgain } from "../../support/phone/phone-storage.ts";
 
 let db: Database;
 beforeEach(async () => {

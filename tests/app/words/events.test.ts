@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type EventAbout, events } from "../../../app/words/en/events.ts";
 import { draftSchema, type RunEvent, type Stamp } from "../../../core/run/event.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const about: EventAbout = {

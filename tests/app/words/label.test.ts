@@ -6,7 +6,7 @@ import { serveCardOf } from "../../../core/label/serve-card.ts";
 import { ALLERGENS } from "../../../core/spec/allergen-table.ts";
 import { CAUTIONS } from "../../../core/spec/caution-table.ts";
 import { SERVE_METHODS } from "../../../core/spec/spec.ts";
-import { demoSpec, madeWhole, planned, started } from "../../support/play-run.ts";
+import { demoSpec, madeWhole, planned, started } from "../../support/world/play-run.ts";
 
 const style = { volumes: "ml", ounce: "bar" } as const;
 const MADE = Date.parse("2025-11-25T10:00:00Z");

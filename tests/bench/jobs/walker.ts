@@ -1,5 +1,5 @@
 import type { Locator, Page } from "playwright-core";
-import type { Hands } from "../../support/hands.ts";
+import type { Hands } from "../../support/phone/hands.ts";
 import { slowHands } from "../speed/slow-hands.ts";
 import type { Walked } from "./keystroke-level.ts";
 

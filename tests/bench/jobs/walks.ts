@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
 import { demoWords } from "../../../app/demo/history/words.ts";
 import { routes } from "../../../app/routes.ts";
-import { itRings, quietAfternoon, type World } from "../../support/afternoon.ts";
-import { OPENS } from "../../support/walk-page.ts";
+import { OPENS } from "../../support/phone/walk-page.ts";
+import { itRings, quietAfternoon, type World } from "../../support/world/afternoon.ts";
 import type { Walker } from "./walker.ts";
 
 /** One job, from the Bench until it is done. Words differ by language, so places are told by what they are. */

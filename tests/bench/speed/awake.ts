@@ -1,9 +1,9 @@
 import type { CDPSession, Page } from "playwright-core";
 import { routes } from "../../../app/routes.ts";
-import { openPhone, untilStored } from "../../support/browser.ts";
-import { openTabs } from "../../support/real-tabs.ts";
-import type { AppServer } from "../../support/server.ts";
-import { putOn } from "../../support/walk-page.ts";
+import { openPhone, untilStored } from "../../support/phone/browser.ts";
+import { openTabs } from "../../support/phone/real-tabs.ts";
+import { putOn } from "../../support/phone/walk-page.ts";
+import type { AppServer } from "../../support/tool/server.ts";
 import { say, target, title } from "./figures.ts";
 import { threeRuns } from "./seeded.ts";
 import { SLOWER } from "./start.ts";

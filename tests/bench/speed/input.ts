@@ -1,7 +1,7 @@
 import type { CDPSession } from "playwright-core";
-import type { AppServer } from "../../support/server.ts";
-import { openBar } from "../../support/walk-page.ts";
-import { washByHand } from "../../support/wash-by-hand.ts";
+import { openBar } from "../../support/phone/walk-page.ts";
+import { washByHand } from "../../support/phone/wash-by-hand.ts";
+import type { AppServer } from "../../support/tool/server.ts";
 import { quantile, say, target, title } from "./figures.ts";
 import { slowHands } from "./slow-hands.ts";
 import { SLOWER } from "./start.ts";

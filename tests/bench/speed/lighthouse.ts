@@ -3,8 +3,8 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { z } from "zod";
-import { findBrowser } from "../../support/find-browser.mjs";
-import type { AppServer } from "../../support/server.ts";
+import { findBrowser } from "../../support/tool/find-browser.mjs";
+import type { AppServer } from "../../support/tool/server.ts";
 import { atLeast, say, title } from "./figures.ts";
 
 /** The last line that runs on Node 20. */

@@ -1,5 +1,5 @@
 import type { RunEvent } from "../../../core/run/event.ts";
-import { demoSpec, type Played, planned, started } from "../../support/play-run.ts";
+import { demoSpec, type Played, planned, started } from "../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 const of = (name: string) => planned(demoSpec(name), { by: "serves", serves: 30 });

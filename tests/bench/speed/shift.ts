@@ -1,7 +1,6 @@
 import type { CDPSession, Page } from "playwright-core";
 import { routes } from "../../../app/routes.ts";
-import { openPhone, untilStored } from "../../support/browser.ts";
-import type { AppServer } from "../../support/server.ts";
+import { openPhone, untilStored } from "../../support/phone/browser.ts";
 import {
   answerAlarm,
   type Bar,
@@ -13,7 +12,8 @@ import {
   SECOND,
   setClock,
   storedLog,
-} from "../../support/walk-page.ts";
+} from "../../support/phone/walk-page.ts";
+import type { AppServer } from "../../support/tool/server.ts";
 import { say, target, title } from "./figures.ts";
 import { type HeapKinds, heapKinds } from "./heap-kinds.ts";
 import { fourRuns } from "./seeded.ts";

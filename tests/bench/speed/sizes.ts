@@ -4,7 +4,7 @@ import {
   initialScripts,
   kilobytes,
   storedFiles,
-} from "../../support/dist-sizes.ts";
+} from "../../support/tool/dist-sizes.ts";
 import { say, times, title } from "./figures.ts";
 
 interface Weight {

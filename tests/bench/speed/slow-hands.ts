@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { LEAST_CONTACT, QUIET_AFTER_ACTION } from "../../../app/parts/press-rules.ts";
-import type { Hands, Place } from "../../support/hands.ts";
-import { handsOn } from "../../support/hands.ts";
+import type { Hands, Place } from "../../support/phone/hands.ts";
+import { handsOn } from "../../support/phone/hands.ts";
 
 /** A little longer than a rule asks for. */
 const SURELY = 1.2;

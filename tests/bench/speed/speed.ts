@@ -3,8 +3,8 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { setup } from "../../support/build.ts";
-import { serveApp } from "../../support/server.ts";
+import { setup } from "../../support/tool/build.ts";
+import { serveApp } from "../../support/tool/server.ts";
 import { buildBare } from "../bare/build-bare.ts";
 import { awake } from "./awake.ts";
 import { closeReport } from "./figures.ts";

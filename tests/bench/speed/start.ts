@@ -1,8 +1,8 @@
 import type { CDPSession, Page } from "playwright-core";
 import type { RunEvent } from "../../../core/run/event.ts";
-import { openPhone, type Phone, untilStored } from "../../support/browser.ts";
-import type { AppServer } from "../../support/server.ts";
-import { putOn } from "../../support/walk-page.ts";
+import { openPhone, type Phone, untilStored } from "../../support/phone/browser.ts";
+import { putOn } from "../../support/phone/walk-page.ts";
+import type { AppServer } from "../../support/tool/server.ts";
 import { type Spread, say, spread, spreadOf, target, times, title } from "./figures.ts";
 import { threeRuns } from "./seeded.ts";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { atRest, BEFORE_ALARM } from "../../../core/board/at-rest.ts";
 import { alarmsOf } from "../../../core/run/alarm.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const building = started("a", "A", MADE);

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { benchRows } from "../../../core/board/bench.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const MINUTE = 60_000;
 const NOON = 1_000_000_000_000;

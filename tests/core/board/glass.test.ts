@@ -3,10 +3,10 @@ import { expect, test } from "vitest";
 import { type BandLook, glassOf } from "../../../core/board/glass.ts";
 import { openVisit } from "../../../core/run/run.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { unwashed } from "../../support/punch-spec.ts";
-import { planOf, runOf, TestBench, WASHED_SPEC } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL, type WashAnswers } from "../../support/wash-walk.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { unwashed } from "../../support/world/punch-spec.ts";
+import { planOf, runOf, TestBench, WASHED_SPEC } from "../../support/world/run-events.ts";
+import { finishOpenStep, USUAL, type WashAnswers } from "../../support/world/wash-walk.ts";
 
 const plan = planOf();
 const HEADROOM = 1.08;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { leadTimeOf } from "../../../core/board/lead-time.ts";
 import { usualDrip } from "../../../core/method/drip/usual-drip.ts";
-import { demoSpec, planned, started } from "../../support/play-run.ts";
+import { demoSpec, planned, started } from "../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;

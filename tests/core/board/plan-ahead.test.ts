@@ -4,8 +4,8 @@ import { plannedSchema } from "../../../core/board/planned.ts";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { HOUSE_CUPBOARD, HOUSE_MADE, houseMadePlan } from "../../support/house-made.ts";
-import { PUNCH } from "../../support/punch-spec.ts";
+import { HOUSE_CUPBOARD, HOUSE_MADE, houseMadePlan } from "../../support/world/house-made.ts";
+import { PUNCH } from "../../support/world/punch-spec.ts";
 
 const [punch = PUNCH] = HOUSE_MADE;
 const FRIDAY = 1_764_345_600_000;

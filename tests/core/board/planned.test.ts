@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { plannedSchema } from "../../../core/board/planned.ts";
-import { plannedBatch } from "../../support/planned-batch.ts";
+import { plannedBatch } from "../../support/world/planned-batch.ts";
 
 const friday = plannedBatch("friday", 1_764_000_000_000);
 

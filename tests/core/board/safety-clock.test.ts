@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { safetyClockOf } from "../../../core/board/safety-clock.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { planOf, runOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

@@ -2,7 +2,7 @@ import { afterEach, expect, test } from "vitest";
 import { goneSince, shelfOf as shelfOfRecords } from "../../../core/board/shelf.ts";
 import { recordOf } from "../../../core/logbook/record.ts";
 import type { Run } from "../../../core/run/run.ts";
-import { dripped, madeWhole, started } from "../../support/play-run.ts";
+import { dripped, madeWhole, started } from "../../support/world/play-run.ts";
 
 const shelfOf = (runs: readonly Run[], now: number) => shelfOfRecords(runs.map(recordOf), now);
 const own = process.env.TZ;

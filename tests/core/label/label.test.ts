@@ -5,7 +5,7 @@ import { useByOf } from "../../../core/label/use-by.ts";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
 import { waterToReach } from "../../../core/liquid/reach-strength.ts";
 import { actualFinal } from "../../../core/run/actual.ts";
-import { demoSpec, dripped, madeWhole, planned, started } from "../../support/play-run.ts";
+import { demoSpec, dripped, madeWhole, planned, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const USE_BY = Date.parse("2025-11-30T23:59:59.999Z");

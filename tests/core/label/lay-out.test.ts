@@ -16,8 +16,8 @@ import { setText, typeWidth } from "../../../core/label/type-width.ts";
 import { vesselLabelOf } from "../../../core/label/vessel-label.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import { ALLERGENS } from "../../../core/spec/allergen-table.ts";
-import { dripped, started } from "../../support/play-run.ts";
-import { waiting } from "../../support/waiting.ts";
+import { dripped, started } from "../../support/world/play-run.ts";
+import { waiting } from "../../support/world/waiting.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const style = { volumes: "ml", ounce: "bar" } as const;

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { serveCardOf } from "../../../core/label/serve-card.ts";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
 import { actualFinal } from "../../../core/run/actual.ts";
-import { demoSpec, madeWhole, planned, started } from "../../support/play-run.ts";
+import { demoSpec, madeWhole, planned, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const begun = (own?: number) => {

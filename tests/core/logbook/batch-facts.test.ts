@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { batchFactsOf } from "../../../core/logbook/batch-facts.ts";
-import { dripped, madeWhole, started } from "../../support/play-run.ts";
+import { dripped, madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const MINUTE = 60_000;

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { BATCH_COLUMNS, batchCells } from "../../../core/logbook/batch-rows.ts";
 import { csvRow } from "../../../core/logbook/csv.ts";
 import { recordOf } from "../../../core/logbook/record.ts";
-import { cellsOf, csvSay as say } from "../../support/csv-say.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { cellsOf, csvSay as say } from "../../support/look/csv-say.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const AT = Date.parse("2025-11-25T10:00:00Z");
 const whole = madeWhole(started("run-a", "PB-2511", AT), {

@@ -4,7 +4,7 @@ import { bestFirst, canBeRanked } from "../../../core/logbook/best-first.ts";
 import { type EndedBatch, logbookOf } from "../../../core/logbook/logbook.ts";
 import { recordOf } from "../../../core/logbook/record.ts";
 import type { Scores } from "../../../core/run/taste.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const DAY = 86_400_000;
 const MADE = Date.parse("2025-11-25T10:00:00Z");

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { controlSheetOf } from "../../../core/logbook/control-sheet.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
 
 const plan = planOf();
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { logActsOf, phonesOf } from "../../../core/logbook/log-acts.ts";
 import type { RunEvent } from "../../../core/run/event.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
-import { started } from "../../support/play-run.ts";
+import { started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const begun = () => started("a", "PB-2511", MADE);

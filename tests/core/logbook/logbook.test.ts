@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { logbookOf as ofRecords } from "../../../core/logbook/logbook.ts";
 import { recordOf } from "../../../core/logbook/record.ts";
 import type { Run } from "../../../core/run/run.ts";
-import { dripped, madeWhole, started } from "../../support/play-run.ts";
+import { dripped, madeWhole, started } from "../../support/world/play-run.ts";
 
 const logbookOf = (runs: readonly Run[]) => ofRecords(runs.map(recordOf));
 const DAY = 86_400_000;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { strengthOf } from "../../../core/liquid/liquid.ts";
 import { type Beside, planBesideOf } from "../../../core/logbook/plan-beside.ts";
-import { demoSpec, dripped, madeWhole, planned, started } from "../../support/play-run.ts";
+import { demoSpec, dripped, madeWhole, planned, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const begun = started("a", "PB-2511", MADE);

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { READING_COLUMNS, readingRows } from "../../../core/logbook/reading-rows.ts";
-import { cellsOf, csvSay as say } from "../../support/csv-say.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { cellsOf, csvSay as say } from "../../support/look/csv-say.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const AT = Date.parse("2025-11-25T10:00:00Z");
 const whole = madeWhole(started("run-a", "PB-2511", AT), {

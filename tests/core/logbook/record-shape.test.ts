@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { recordOf } from "../../../core/logbook/record.ts";
 import { RECORD_SHAPE } from "../../../core/logbook/record-shape.ts";
-import { madeWhole, started } from "../../support/play-run.ts";
+import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { recordOf } from "../../../core/logbook/record.ts";
 import { RECORD_SHAPE } from "../../../core/logbook/record-shape.ts";
 import { TASTE_WORDS } from "../../../core/logbook/taste-words.ts";
-import { madeWhole, type Played, started } from "../../support/play-run.ts";
+import { madeWhole, type Played, started } from "../../support/world/play-run.ts";
 
 const DAY = 24 * 60;
 const MADE = Date.parse("2025-11-25T10:00:00Z");

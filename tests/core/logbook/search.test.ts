@@ -11,7 +11,7 @@ import {
   yieldBandOf,
 } from "../../../core/logbook/search.ts";
 import { plainLetters } from "../../../core/quantity/plain-letters.ts";
-import { demoSpec, madeWhole, planned, started } from "../../support/play-run.ts";
+import { demoSpec, madeWhole, planned, started } from "../../support/world/play-run.ts";
 
 const DAY = 86_400_000;
 const MADE = Date.parse("2025-11-25T10:00:00Z");

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { tastingOf } from "../../../core/logbook/tasting.ts";
 import type { Scores } from "../../../core/run/taste.ts";
-import { type Played, started } from "../../support/play-run.ts";
+import { type Played, started } from "../../support/world/play-run.ts";
 
 const begun = started("a", "PB-2511", Date.parse("2025-11-25T10:00:00Z"));
 const taste = (from: Played, by: string, scores: Scores, words: readonly string[] = []) =>

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { recordOf } from "../../../core/logbook/record.ts";
 import { timeToClear as ofBatches } from "../../../core/logbook/time-to-clear.ts";
 import type { Run } from "../../../core/run/run.ts";
-import { demoSpec, type Played, planned, started } from "../../support/play-run.ts";
+import { demoSpec, type Played, planned, started } from "../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;

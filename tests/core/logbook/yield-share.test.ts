@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { yieldShareOf } from "../../../core/logbook/yield-share.ts";
-import { demoSpec, dripped, planned, started } from "../../support/play-run.ts";
+import { demoSpec, dripped, planned, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 

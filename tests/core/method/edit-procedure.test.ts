@@ -14,7 +14,7 @@ import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { type Procedure, procedureSchema } from "../../../core/method/procedure.ts";
 import { PROCEDURES } from "../../../core/method/procedures.ts";
 import { usuallyAfter, usualPath } from "../../../core/method/usual-path.ts";
-import { everyWalk } from "../../support/every-walk.ts";
+import { everyWalk } from "../../support/world/every-walk.ts";
 
 const idsOf = ({ steps }: Procedure): readonly string[] => steps.map(({ id }) => id);
 const own = copyProcedure(LONG_INFUSION, "own", "Slow barley");

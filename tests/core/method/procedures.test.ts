@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { OUTCOMES, procedureSchema, stepAfter, stepOf } from "../../../core/method/procedure.ts";
 import { PROCEDURES, procedureFor } from "../../../core/method/procedures.ts";
-import { WASHED_SPEC } from "../../support/run-events.ts";
+import { WASHED_SPEC } from "../../support/world/run-events.ts";
 
 const ASKED = {
   look: ["clear", "hazy", "cloudy"],

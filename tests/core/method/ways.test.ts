@@ -5,7 +5,7 @@ import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import { PROCEDURES } from "../../../core/method/procedures.ts";
 import { handsOn } from "../../../core/method/steps.ts";
 import { astray, comesWithout } from "../../../core/method/ways.ts";
-import { everyWalk } from "../../support/every-walk.ts";
+import { everyWalk } from "../../support/world/every-walk.ts";
 
 const made = (...steps: readonly Step[]): Procedure => ({
   id: "own",

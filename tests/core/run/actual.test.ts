@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { actualFinal } from "../../../core/run/actual.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL, type WashAnswers } from "../../support/wash-walk.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep, USUAL, type WashAnswers } from "../../support/world/wash-walk.ts";
 
 const plan = planOf();
 const milk = plan.milk?.ml ?? 0;

@@ -6,7 +6,7 @@ import {
   asTag,
   isAfterOrder,
 } from "../../../core/run/afterwards.ts";
-import { dripped, madeWhole, started } from "../../support/play-run.ts";
+import { dripped, madeWhole, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const begun = started("a", "PB-2511", MADE);

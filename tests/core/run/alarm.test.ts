@@ -4,9 +4,9 @@ import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { alarmsOf } from "../../../core/run/alarm.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import { openVisit } from "../../../core/run/run.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { planOf, runOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

@@ -4,7 +4,7 @@ import { openVisit } from "../../../core/run/run.ts";
 import { topUpAdvice } from "../../../core/run/top-up-advice.ts";
 import { mostInVessel } from "../../../core/run/wash-progress.ts";
 import { clearDensity } from "../../../core/run/weigh.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
 
 function standing() {
   const bench = new TestBench();

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { cloudyRunOf } from "../../../core/run/cloudy-run.ts";
 import { mostInVessel } from "../../../core/run/wash-progress.ts";
-import { demoSpec, planned, started } from "../../support/play-run.ts";
+import { demoSpec, planned, started } from "../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 const PLAN = planned(demoSpec("Pear Beacon"));

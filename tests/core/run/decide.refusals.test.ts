@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import type { Command, RunRefusal } from "../../../core/run/command.ts";
 import { VESSELS } from "../../../core/run/event.ts";
-import { TestBench } from "../../support/run-events.ts";
-import { benchAt, finishOrder, startOrder } from "../../support/wash-bench.ts";
+import { TestBench } from "../../support/world/run-events.ts";
+import { benchAt, finishOrder, startOrder } from "../../support/world/wash-bench.ts";
 
 /** The same, with its vessels weighed empty: 800 g each. */
 function weighing(step: string): TestBench {

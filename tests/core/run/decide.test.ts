@@ -6,10 +6,10 @@ import type { Command } from "../../../core/run/command.ts";
 import { decide } from "../../../core/run/decide.ts";
 import { eventSchema } from "../../../core/run/event.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { runOf, TestBench } from "../../support/run-events.ts";
-import { benchAt, finishOrder, startOrder, WASH_PLAN } from "../../support/wash-bench.ts";
-import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { runOf, TestBench } from "../../support/world/run-events.ts";
+import { benchAt, finishOrder, startOrder, WASH_PLAN } from "../../support/world/wash-bench.ts";
+import { finishOpenStep, USUAL } from "../../support/world/wash-walk.ts";
 
 const HOUR = 3_600_000;
 test("a run starts with its plan, its procedure and its first step", () => {

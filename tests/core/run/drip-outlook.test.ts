@@ -10,8 +10,8 @@ import {
   shapeOf,
 } from "../../../core/run/drip-outlook.ts";
 import { openVisit } from "../../../core/run/run.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { planOf, runOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const MINUTE = 60_000;
 const plan = planOf();

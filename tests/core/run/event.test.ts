@@ -9,7 +9,7 @@ import {
   stampSchema,
   WATCHERS,
 } from "../../../core/run/event.ts";
-import { planOf } from "../../support/run-events.ts";
+import { planOf } from "../../support/world/run-events.ts";
 
 const STAMP = {
   id: "event-1",

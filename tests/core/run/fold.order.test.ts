@@ -4,9 +4,9 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { openVisit } from "../../../core/run/run.ts";
-import { TestBench } from "../../support/run-events.ts";
-import { WASH_PLAN, walked } from "../../support/wash-bench.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { TestBench } from "../../support/world/run-events.ts";
+import { WASH_PLAN, walked } from "../../support/world/wash-bench.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const log = walked().events;
 

@@ -5,10 +5,10 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { undoneActs } from "../../../core/run/order.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { TestBench } from "../../support/run-events.ts";
-import { WASH_PLAN, walked } from "../../support/wash-bench.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { TestBench } from "../../support/world/run-events.ts";
+import { WASH_PLAN, walked } from "../../support/world/wash-bench.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 test("a wash walked from end to end is finished, with every answer kept", () => {
   const { run } = walked();

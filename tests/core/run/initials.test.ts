@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { namedIn, knownInitials as ofBatches } from "../../../core/run/initials.ts";
 import type { Run } from "../../../core/run/run.ts";
-import { type Played, started } from "../../support/play-run.ts";
+import { type Played, started } from "../../support/world/play-run.ts";
 
 const knownInitials = (runs: readonly Run[]) =>
   ofBatches(runs.map((run) => ({ named: namedIn(run) })));

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { forgettable, photosOf, tagsOf } from "../../../core/run/keepsakes.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
-import { resumed, started } from "../../support/play-run.ts";
+import { resumed, started } from "../../support/world/play-run.ts";
 
 const begun = started("a", "PB-2511", Date.parse("2025-11-25T10:00:00Z"));
 const photo = (id: string) =>

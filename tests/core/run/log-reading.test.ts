@@ -4,8 +4,8 @@ import { readingDrafts } from "../../../core/run/log-reading.ts";
 import { openVisit } from "../../../core/run/run.ts";
 import { collectedSoFar } from "../../../core/run/wash-progress.ts";
 import { clearDensity } from "../../../core/run/weigh.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { planOf, runOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const MINUTE = 60_000;
 const visit = "slow-drip#1";

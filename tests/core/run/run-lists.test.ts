@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { Draft, RunEvent } from "../../../core/run/event.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import { keep, listsOf, noLists } from "../../../core/run/run-lists.ts";
-import { TestBench } from "../../support/run-events.ts";
+import { TestBench } from "../../support/world/run-events.ts";
 
 const stamp = {
   id: "e",

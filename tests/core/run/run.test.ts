@@ -11,8 +11,8 @@ import {
   stepOfVisit,
   topUpOf,
 } from "../../../core/run/run.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL, type WashAnswers } from "../../support/wash-walk.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
+import { finishOpenStep, USUAL, type WashAnswers } from "../../support/world/wash-walk.ts";
 
 const plan = planOf();
 

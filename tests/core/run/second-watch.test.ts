@@ -3,7 +3,7 @@ import type { Procedure, Step } from "../../../core/method/procedure.ts";
 import type { Command } from "../../../core/run/command.ts";
 import { openVisit } from "../../../core/run/run.ts";
 import { secondWatchOf } from "../../../core/run/second-watch.ts";
-import { planOf, runOf, TestBench } from "../../support/run-events.ts";
+import { planOf, runOf, TestBench } from "../../support/world/run-events.ts";
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { standingsOf, standsNow } from "../../../core/run/standings.ts";
-import { dripped, started } from "../../support/play-run.ts";
+import { dripped, started } from "../../support/world/play-run.ts";
 
 const AT = 1_000_000_000_000;
 const MINUTE = 60_000;

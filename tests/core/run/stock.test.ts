@@ -3,7 +3,7 @@ import { afterEach, expect, test } from "vitest";
 import type { AfterOrder } from "../../../core/run/afterwards.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { barDaysBetween, stockOf } from "../../../core/run/stock.ts";
-import { dripped, madeWhole, type Played, resumed, started } from "../../support/play-run.ts";
+import { dripped, madeWhole, type Played, resumed, started } from "../../support/world/play-run.ts";
 
 const own = process.env.TZ;
 afterEach(() => {

@@ -4,8 +4,8 @@ import { foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { openVisit } from "../../../core/run/run.ts";
 import { barToTakingBack } from "../../../core/run/take-back.ts";
-import { anyTurns, play } from "../../support/any-order.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { anyTurns, play } from "../../support/world/any-order.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
 
 const plan = planOf();
 

@@ -6,9 +6,9 @@ import type { Run } from "../../../core/run/run.ts";
 import { clearSoFar, heldBackOf, topUpAdvice } from "../../../core/run/top-up-advice.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { unwashed } from "../../support/punch-spec.ts";
-import { planOf, TestBench, WASHED_SPEC } from "../../support/run-events.ts";
-import { finishOpenStep, USUAL } from "../../support/wash-walk.ts";
+import { unwashed } from "../../support/world/punch-spec.ts";
+import { planOf, TestBench, WASHED_SPEC } from "../../support/world/run-events.ts";
+import { finishOpenStep, USUAL } from "../../support/world/wash-walk.ts";
 
 /** A run whose milk, and where given yield, are measured. ml */
 function measured(plan: Plan, yieldMl?: number, milk = plan.milk?.ml ?? 0): Run {

@@ -8,8 +8,8 @@ import {
   passesOf,
   pouredIn,
 } from "../../../core/run/wash-progress.ts";
-import { planOf, TestBench, WASHED_SPEC } from "../../support/run-events.ts";
-import { finishOpenStep } from "../../support/wash-walk.ts";
+import { planOf, TestBench, WASHED_SPEC } from "../../support/world/run-events.ts";
+import { finishOpenStep } from "../../support/world/wash-walk.ts";
 
 const plan = planOf();
 

@@ -5,8 +5,8 @@ import type { Run } from "../../../core/run/run.ts";
 import { clearDensity, tareOf, vesselOf, weigh } from "../../../core/run/weigh.ts";
 import { serumOf, wheyOf } from "../../../core/spec/wash.ts";
 import ethanolWater from "../../published/ethanol-water.json";
-import { lineOf, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
-import { planOf, TestBench } from "../../support/run-events.ts";
+import { lineOf, PUNCH, planFor, unwashed } from "../../support/world/punch-spec.ts";
+import { planOf, TestBench } from "../../support/world/run-events.ts";
 
 function runWith(
   tares: readonly (readonly ["cloudy-run" | "clear-run", number])[],

@@ -3,7 +3,7 @@ import type { RunEvent } from "../../../core/run/event.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { differingYields } from "../../../core/run/yield-conflict.ts";
-import { dripped, type Played, resumed, started } from "../../support/play-run.ts";
+import { dripped, type Played, resumed, started } from "../../support/world/play-run.ts";
 
 const MADE = Date.parse("2025-11-25T10:00:00Z");
 const waiting = dripped(started("a", "PB-2511", MADE));

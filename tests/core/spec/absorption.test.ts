@@ -13,7 +13,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 import { anyLiquid } from "../liquid/any-liquid.ts";
 
 const spirit = (volume: number, strength: number) =>

@@ -14,7 +14,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const half = (one: { low: number; high: number }) => (one.high - one.low) / 2;
 

@@ -13,7 +13,7 @@ import {
   must,
   PUNCH,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const written = (spec: Spec, ...own: readonly Ingredient[]) =>
   must(writtenAmounts(spec, cupboardWith(...own), "bar"));

@@ -5,7 +5,7 @@ import { outcomeOf } from "../../../core/spec/batch-outcome.ts";
 import { trialAt } from "../../../core/spec/batch-trial.ts";
 import { type HouseRules, NEW_HOUSE, RETENTION_PRIOR } from "../../../core/spec/house-rules.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { cupboardWith, must, PUNCH, unwashed } from "../../support/punch-spec.ts";
+import { cupboardWith, must, PUNCH, unwashed } from "../../support/world/punch-spec.ts";
 
 const trialOf = (spec: Spec, house: HouseRules = NEW_HOUSE) =>
   must(trialAt(spec, must(writtenAmounts(spec, cupboardWith(), "bar")), house, 40));

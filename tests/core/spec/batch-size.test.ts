@@ -5,7 +5,14 @@ import { writtenAmounts } from "../../../core/spec/batch-amounts.ts";
 import { scaleFor } from "../../../core/spec/batch-size.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
-import { cupboardWith, dryOf, lineOf, must, PUNCH, unwashed } from "../../support/punch-spec.ts";
+import {
+  cupboardWith,
+  dryOf,
+  lineOf,
+  must,
+  PUNCH,
+  unwashed,
+} from "../../support/world/punch-spec.ts";
 
 const sized = (size: BatchSize, spec: Spec = PUNCH, house = NEW_HOUSE) =>
   scaleFor(spec, must(writtenAmounts(spec, cupboardWith(), house.ounce)), size, house);

@@ -11,7 +11,7 @@ import {
   must,
   PUNCH,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const writtenOf = (spec: Spec) => must(writtenAmounts(spec, cupboardWith(), "bar"));
 

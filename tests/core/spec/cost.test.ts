@@ -9,7 +9,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const paid = (id: string, money: number, pack: number) =>
   fromCupboard(id, { price: { paid: money, pack } });

@@ -3,7 +3,7 @@ import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { curdShare, retentionOf } from "../../../core/spec/curd-retention.ts";
 import { NEW_HOUSE, RETENTION_PRIOR } from "../../../core/spec/house-rules.ts";
 import { planBatch } from "../../../core/spec/plan-batch.ts";
-import { WASHED_SPEC } from "../../support/run-events.ts";
+import { WASHED_SPEC } from "../../support/world/run-events.ts";
 
 // Whole milk keeps 0.25 to 0.45 l/l: mass balance of printed recipes, an estimate. Others: judgement.
 test("whole milk keeps what practice says", () => {

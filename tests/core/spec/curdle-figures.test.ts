@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { curdleFigures } from "../../../core/spec/curdle-figures.ts";
 import { curdlingOf } from "../../../core/spec/plan-curdle.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { PUNCH, planFor } from "../../support/punch-spec.ts";
+import { PUNCH, planFor } from "../../support/world/punch-spec.ts";
 
 const figuresOf = (spec: Spec) => {
   const plan = planFor(spec, { by: "volume", volume: 3000 });

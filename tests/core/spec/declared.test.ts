@@ -13,7 +13,7 @@ import {
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 
 import type { Spec } from "../../../core/spec/spec.ts";
-import { cupboardWith, fromCupboard, lineOf, PUNCH } from "../../support/punch-spec.ts";
+import { cupboardWith, fromCupboard, lineOf, PUNCH } from "../../support/world/punch-spec.ts";
 
 const [plain] = CUPBOARD;
 if (plain === undefined) throw new RangeError("the cupboard is empty");

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { ingredientsThrough, usedIn } from "../../../core/spec/house-made.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { cupboardWith, dryOf, lineOf, PUNCH } from "../../support/punch-spec.ts";
+import { cupboardWith, dryOf, lineOf, PUNCH } from "../../support/world/punch-spec.ts";
 
 const orgeat: Spec = {
   ...PUNCH,

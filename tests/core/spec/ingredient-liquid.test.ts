@@ -13,7 +13,7 @@ import { totalAcid } from "../../../core/quantity/acid-name.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
-import { dryOf, fromCupboard, must } from "../../support/punch-spec.ts";
+import { dryOf, fromCupboard, must } from "../../support/world/punch-spec.ts";
 
 const LITRE = { kind: "volume", ml: 1000 } as const;
 const KILO = { kind: "mass", g: 1000 } as const;

@@ -7,7 +7,7 @@ import {
   ingredientSchema,
   sweetnessSchema,
 } from "../../../core/spec/ingredient.ts";
-import { fromCupboard } from "../../support/punch-spec.ts";
+import { fromCupboard } from "../../support/world/punch-spec.ts";
 
 test.each(CUPBOARD.map((one) => [one.id, one] as const))("the cupboard's %s is one", (_, one) => {
   expect(ingredientSchema.parse(one)).toEqual(one);

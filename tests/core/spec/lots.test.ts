@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { volumeOf } from "../../../core/liquid/liquid.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import { lotsFor } from "../../../core/spec/lots.ts";
-import { must, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
+import { must, PUNCH, planFor, unwashed } from "../../support/world/punch-spec.ts";
 
 const plan = planFor(PUNCH, { by: "volume", volume: 18_000 });
 

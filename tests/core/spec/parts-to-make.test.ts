@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { partsToMake } from "../../../core/spec/parts-to-make.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { HOUSE_MADE, houseMadePlan } from "../../support/house-made.ts";
-import { PUNCH } from "../../support/punch-spec.ts";
+import { HOUSE_MADE, houseMadePlan } from "../../support/world/house-made.ts";
+import { PUNCH } from "../../support/world/punch-spec.ts";
 
 const [punch = PUNCH, tea = PUNCH, syrup = PUNCH] = HOUSE_MADE;
 const book = (...specs: readonly Spec[]) => new Map(specs.map((spec) => [spec.id, spec]));

@@ -9,7 +9,7 @@ import {
   lineOf,
   PUNCH,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const LITRES_5: BatchSize = { by: "volume", volume: 5000 };
 const cupboard = cupboardWith();

@@ -17,7 +17,7 @@ import { type Plan, planSchema } from "../../../core/spec/plan.ts";
 import { planBatch } from "../../../core/spec/plan-batch.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
 import { serumOf } from "../../../core/spec/wash.ts";
-import { anySize, anySpec, anyWashedSpec } from "../../support/any-spec.ts";
+import { anySize, anySpec, anyWashedSpec } from "../../support/world/any-spec.ts";
 import {
   cupboardWith,
   fromCupboard,
@@ -26,7 +26,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const LITRES_5: BatchSize = { by: "volume", volume: 5000 };
 const cupboard = cupboardWith();

@@ -6,7 +6,7 @@ import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import { planBatch } from "../../../core/spec/plan-batch.ts";
 import { curdlingOf } from "../../../core/spec/plan-curdle.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
-import { anySize, anyWashedSpec } from "../../support/any-spec.ts";
+import { anySize, anyWashedSpec } from "../../support/world/any-spec.ts";
 import {
   cupboardWith,
   fromCupboard,
@@ -15,7 +15,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const LITRES_5 = { by: "volume", volume: 5000 } as const;
 const curdling = (lines: Spec["lines"]) => curdlingOf(planFor({ ...PUNCH, lines }, LITRES_5));

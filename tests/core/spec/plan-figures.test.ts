@@ -20,7 +20,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const SIZE = { by: "volume", volume: 3000 } as const;
 const plan = planFor(PUNCH, SIZE);

@@ -9,7 +9,7 @@ import {
   lineOf,
   PUNCH,
   planFor,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { usesOf } from "../../../core/spec/plan-use.ts";
-import { lineOf, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
+import { lineOf, PUNCH, planFor, unwashed } from "../../support/world/punch-spec.ts";
 
 test("lines of one ingredient add up, before and after the wash, and the milk comes last", () => {
   const spec = { ...PUNCH, lines: [...PUNCH.lines, lineOf("brandy-40", 10)] };

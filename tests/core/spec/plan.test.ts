@@ -5,7 +5,7 @@ import {
   planSchema,
   planYieldSchema,
 } from "../../../core/spec/plan.ts";
-import { PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
+import { PUNCH, planFor, unwashed } from "../../support/world/punch-spec.ts";
 
 const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
 

@@ -10,7 +10,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const litre = fromCupboard("brandy-40", { price: { paid: 30, pack: 1000 } });
 const stocked = (value: number) =>

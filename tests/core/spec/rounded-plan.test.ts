@@ -17,7 +17,7 @@ import {
   PUNCH,
   planFor,
   unwashed,
-} from "../../support/punch-spec.ts";
+} from "../../support/world/punch-spec.ts";
 
 const JUG: Tools = { volumeStep: 5, massStep: 1, weigh: "volumes" };
 const SCALE: Tools = { volumeStep: 5, massStep: 1, weigh: "masses" };

@@ -9,7 +9,7 @@ import {
   topUpSchema,
   washSchema,
 } from "../../../core/spec/spec.ts";
-import { lineOf, PUNCH, unwashed } from "../../support/punch-spec.ts";
+import { lineOf, PUNCH, unwashed } from "../../support/world/punch-spec.ts";
 
 test("a spec reads back as it was written", () => {
   for (const spec of [PUNCH, unwashed(), { ...PUNCH, demo: true, lines: [] }]) {

@@ -13,8 +13,8 @@ import {
   stagesOf,
   yieldFigure,
 } from "../../../core/spec/stages.ts";
-import { anySpec } from "../../support/any-spec.ts";
-import { cupboardWith, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
+import { anySpec } from "../../support/world/any-spec.ts";
+import { cupboardWith, PUNCH, planFor, unwashed } from "../../support/world/punch-spec.ts";
 
 const plan = planFor(PUNCH, { by: "volume", volume: 5000 });
 

@@ -4,7 +4,7 @@ import { liquidOf } from "../../../core/liquid/compose.ts";
 import { NOTHING, strengthOf, volumeOf } from "../../../core/liquid/liquid.ts";
 import { mix, scaleLiquid, waterOf } from "../../../core/liquid/mixing.ts";
 import { heldBackFor, type MeasuredYield, topUpFor } from "../../../core/spec/top-up.ts";
-import { must } from "../../support/punch-spec.ts";
+import { must } from "../../support/world/punch-spec.ts";
 
 const liquor = (volume: number, strength: number, sugarPerLitre = 0) =>
   liquidOf({ volume, strength, sugarPerLitre, acids: {}, cation: 0, solidsPerLitre: 0 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import { NEW_HOUSE, RETENTION_PRIOR } from "../../../core/spec/house-rules.ts";
 import { learntFor, retentionFor, washGroup, worldOf } from "../../../core/spec/wash-group.ts";
-import { PUNCH } from "../../support/punch-spec.ts";
+import { PUNCH } from "../../support/world/punch-spec.ts";
 
 const learnt = (mean: number) => ({
   retention: {

@@ -12,7 +12,14 @@ import {
   realChanges,
   withChanges,
 } from "../../../core/spec/what-if.ts";
-import { cupboardWith, lineOf, must, PUNCH, planFor, unwashed } from "../../support/punch-spec.ts";
+import {
+  cupboardWith,
+  lineOf,
+  must,
+  PUNCH,
+  planFor,
+  unwashed,
+} from "../../support/world/punch-spec.ts";
 
 const SIZE = { by: "volume", volume: 3000 } as const;
 const BRANDY = PUNCH.lines[0]?.id ?? "";

@@ -4,6 +4,7 @@ import { MOST_BYTES, MOST_LINE, MOST_LINES } from "../../../../app/storage/backu
 import { openBackup } from "../../../../app/storage/backup/open.ts";
 import type { Database } from "../../../../app/storage/database.ts";
 import { sentence } from "../../../../app/words/say-later.ts";
+import { everything, freshPhone } from "../../../support/phone/phone-storage.ts";
 import {
   BEACON,
   bringIn,
@@ -14,8 +15,7 @@ import {
   opened,
   textOf,
   unwatched,
-} from "../../../support/backup-file.ts";
-import { everything, freshPhone } from "../../../support/phone-storage.ts";
+} from "../../../support/world/backup-file.ts";
 
 let db: Database;
 let text: string;

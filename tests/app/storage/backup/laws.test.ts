@@ -9,11 +9,11 @@ import { mergeEvents } from "../../../../core/run/order.ts";
 import { CUPBOARD } from "../../../../core/spec/cupboard-table.ts";
 import type { Ingredient } from "../../../../core/spec/ingredient.ts";
 import type { Spec } from "../../../../core/spec/spec.ts";
-import { anyTurns, play, type Turn } from "../../../support/any-order.ts";
-import { bringIn, fill, textOf, unwatched } from "../../../support/backup-file.ts";
-import { everyEvent, everything, freshPhone } from "../../../support/phone-storage.ts";
-import { demoSpec } from "../../../support/play-run.ts";
-import { TestBench } from "../../../support/run-events.ts";
+import { everyEvent, everything, freshPhone } from "../../../support/phone/phone-storage.ts";
+import { anyTurns, play, type Turn } from "../../../support/world/any-order.ts";
+import { bringIn, fill, textOf, unwatched } from "../../../support/world/backup-file.ts";
+import { demoSpec } from "../../../support/world/play-run.ts";
+import { TestBench } from "../../../support/world/run-events.ts";
 
 /** Much work: a busy machine takes its time, ms. */
 const SLOW = 60_000;

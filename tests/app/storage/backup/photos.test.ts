@@ -1,8 +1,15 @@
 import { beforeEach, expect, test } from "vitest";
 import { MOST_LINE } from "../../../../app/storage/backup/header.ts";
 import type { Database, StoredPhoto } from "../../../../app/storage/database.ts";
-import { bringIn, fileOfLines, fill, LOG, opened, textOf } from "../../../support/backup-file.ts";
-import { freshPhone } from "../../../support/phone-storage.ts";
+import { freshPhone } from "../../../support/phone/phone-storage.ts";
+import {
+  bringIn,
+  fileOfLines,
+  fill,
+  LOG,
+  opened,
+  textOf,
+} from "../../../support/world/backup-file.ts";
 
 const bytesOf = (length: number, step = 7) =>
   Uint8Array.from({ length }, (_, at) => (at * step) % 256).buffer;

@@ -3,8 +3,8 @@ import { backupDue, countEvents } from "../../../../app/storage/backup/since.ts"
 import { writeBackup } from "../../../../app/storage/backup/write.ts";
 import type { Database } from "../../../../app/storage/database.ts";
 import { DEFAULT_SETTINGS, settingsSchema } from "../../../../app/storage/settings.ts";
-import { FILLED, fill, LOG, MADE, MAKER, unwatched } from "../../../support/backup-file.ts";
-import { freshPhone } from "../../../support/phone-storage.ts";
+import { freshPhone } from "../../../support/phone/phone-storage.ts";
+import { FILLED, fill, LOG, MADE, MAKER, unwatched } from "../../../support/world/backup-file.ts";
 
 const open = { runId: "run-a" };
 const ended = (at: number, runId = "run-a") =>

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { entryOf } from "../../../../app/storage/backup/entry.ts";
-import { demoSpec } from "../../../support/play-run.ts";
+import { demoSpec } from "../../../support/world/play-run.ts";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const line = (name: string) => JSON.stringify({ spec: { ...demoSpec("Pear Beacon"), name } });

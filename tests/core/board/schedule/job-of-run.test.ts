@@ -7,8 +7,8 @@ import { ACID_JUICE } from "../../../../core/method/syrups.ts";
 import { dripOutlook } from "../../../../core/run/drip-outlook.ts";
 import { foldRun } from "../../../../core/run/fold.ts";
 import type { Run } from "../../../../core/run/run.ts";
-import { planOf, runOf, TestBench } from "../../../support/run-events.ts";
-import { stationAt } from "../../../support/wash-stations.ts";
+import { planOf, runOf, TestBench } from "../../../support/world/run-events.ts";
+import { stationAt } from "../../../support/world/wash-stations.ts";
 
 const HOUR = 3_600_000;
 const MINUTE = 60_000;

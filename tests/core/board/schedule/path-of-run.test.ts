@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { pathOfRun } from "../../../../core/board/schedule/path-of-run.ts";
 import { foldRun } from "../../../../core/run/fold.ts";
 import type { Run } from "../../../../core/run/run.ts";
-import { demoSpec, type Played, planned, started } from "../../../support/play-run.ts";
-import { stationAt } from "../../../support/wash-stations.ts";
+import { demoSpec, type Played, planned, started } from "../../../support/world/play-run.ts";
+import { stationAt } from "../../../support/world/wash-stations.ts";
 
 const START = 1_764_000_000_000;
 const MINUTE = 60_000;

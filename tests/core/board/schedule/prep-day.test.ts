@@ -5,11 +5,11 @@ import { batchFacts, notBegun, prepDay } from "../../../../core/board/schedule/p
 import { usualDrip } from "../../../../core/method/drip/usual-drip.ts";
 import { foldRun } from "../../../../core/run/fold.ts";
 import { NEW_HOUSE } from "../../../../core/spec/house-rules.ts";
-import { HOUSE_CUPBOARD, HOUSE_MADE, houseMadePlan } from "../../../support/house-made.ts";
-import { plannedBatch } from "../../../support/planned-batch.ts";
-import { PUNCH } from "../../../support/punch-spec.ts";
-import { planOf, TestBench } from "../../../support/run-events.ts";
-import { stationAt } from "../../../support/wash-stations.ts";
+import { HOUSE_CUPBOARD, HOUSE_MADE, houseMadePlan } from "../../../support/world/house-made.ts";
+import { plannedBatch } from "../../../support/world/planned-batch.ts";
+import { PUNCH } from "../../../support/world/punch-spec.ts";
+import { planOf, TestBench } from "../../../support/world/run-events.ts";
+import { stationAt } from "../../../support/world/wash-stations.ts";
 
 const HOUR = 3_600_000;
 const MINUTE = 60_000;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { dripFromStart } from "../../../../core/logbook/compare/drip-from-start.ts";
-import { keptIn, PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { dripped, started } from "../../../support/play-run.ts";
+import { keptIn, PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { dripped, started } from "../../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 const collected = (value: number) =>

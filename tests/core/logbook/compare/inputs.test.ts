@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { sideOf } from "../../../../core/logbook/compare/inputs.ts";
 import { recordOf } from "../../../../core/logbook/record.ts";
-import { keptRecord, PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { demoSpec, planned, started } from "../../../support/play-run.ts";
+import { keptRecord, PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { demoSpec, planned, started } from "../../../support/world/play-run.ts";
 
 const MINUTE = 60_000;
 

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { strengthOf } from "../../../../core/liquid/liquid.ts";
 import { madeHow } from "../../../../core/logbook/compare/made-how.ts";
-import { keptIn, PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { dripped, started } from "../../../support/play-run.ts";
+import { keptIn, PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { dripped, started } from "../../../support/world/play-run.ts";
 
 const DAY = 24 * 3_600_000;
 

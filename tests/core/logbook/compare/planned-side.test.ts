@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { sideOf } from "../../../../core/logbook/compare/inputs.ts";
 import { plannedSide } from "../../../../core/logbook/compare/planned-side.ts";
 import { usualDrip } from "../../../../core/method/drip/usual-drip.ts";
-import { keptRecord, PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { demoSpec, planned } from "../../../support/play-run.ts";
+import { keptRecord, PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { demoSpec, planned } from "../../../support/world/play-run.ts";
 
 test("a plan stands beside its batch with the same figures where it went by plan", () => {
   const batch = sideOf(keptRecord(1, PEAR_PLAN.yield?.curdKeeps ?? 0));

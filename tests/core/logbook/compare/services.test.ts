@@ -3,9 +3,9 @@ import { strengthOf } from "../../../../core/liquid/liquid.ts";
 import { type Service, serveAs, servedAs } from "../../../../core/logbook/compare/services.ts";
 import { CUPBOARD } from "../../../../core/spec/cupboard-table.ts";
 import { NEW_HOUSE } from "../../../../core/spec/house-rules.ts";
-import { PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { demoSpec, planned } from "../../../support/play-run.ts";
-import { must } from "../../../support/punch-spec.ts";
+import { PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { demoSpec, planned } from "../../../support/world/play-run.ts";
+import { must } from "../../../support/world/punch-spec.ts";
 
 const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
 const pear = demoSpec("Pear Beacon");

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { strengthOf } from "../../../../core/liquid/liquid.ts";
 import { stageStrengthsOf } from "../../../../core/logbook/compare/stage-strengths.ts";
-import { PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { demoSpec, dripped, madeWhole, planned, started } from "../../../support/play-run.ts";
+import { PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { demoSpec, dripped, madeWhole, planned, started } from "../../../support/world/play-run.ts";
 
 const begun = () => started("run-1", "PB-1", 0, PEAR_PLAN);
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { clearLesson } from "../../../../core/logbook/learn/clear-lesson.ts";
 import { kindOf, lessonOf } from "../../../../core/logbook/learn/house-learning.ts";
 import type { BatchRecord } from "../../../../core/logbook/record.ts";
-import { keptRecord } from "../../../support/learnt-batches.ts";
+import { keptRecord } from "../../../support/world/learnt-batches.ts";
 
 const MINUTE = 60_000;
 

@@ -11,9 +11,9 @@ import { usualDrip } from "../../../../core/method/drip/usual-drip.ts";
 import { CUPBOARD } from "../../../../core/spec/cupboard-table.ts";
 import { NEW_HOUSE, RETENTION_PRIOR } from "../../../../core/spec/house-rules.ts";
 import { planBatch } from "../../../../core/spec/plan-batch.ts";
-import { keptRecord, PEAR_PLAN } from "../../../support/learnt-batches.ts";
-import { demoSpec } from "../../../support/play-run.ts";
-import { must } from "../../../support/punch-spec.ts";
+import { keptRecord, PEAR_PLAN } from "../../../support/world/learnt-batches.ts";
+import { demoSpec } from "../../../support/world/play-run.ts";
+import { must } from "../../../support/world/punch-spec.ts";
 
 const KEPT = [0.43, 0.41, 0.44, 0.4, 0.42, 0.43, 0.41];
 const SEVEN = KEPT.map((curd, day) => keptRecord(day + 1, curd));

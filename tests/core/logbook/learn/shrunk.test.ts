@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { jStat } from "jstat";
 import { expect, test } from "vitest";
 import { type Lesson, shrunk } from "../../../../core/logbook/learn/shrunk.ts";
-import { CURD_BELIEF, coverage, outlierBias } from "../../../support/simulated-batches.ts";
+import { CURD_BELIEF, coverage, outlierBias } from "../../../support/world/simulated-batches.ts";
 
 const own = (values: readonly number[], group = "a"): readonly Lesson[] =>
   values.map((value) => ({ group, value }));

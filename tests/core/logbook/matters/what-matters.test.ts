@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Side } from "../../../../core/logbook/compare/inputs.ts";
 import { FEWEST_TO_SAY, whatMatters } from "../../../../core/logbook/matters/what-matters.ts";
-import { normals, seeded } from "../../../support/simulated-batches.ts";
+import { normals, seeded } from "../../../support/world/simulated-batches.ts";
 
 /** Batches whose yield follows the cold of the drip, more or less, and nothing else anything. */
 function bar(seed: number, batches: number, noise: number): readonly Side[] {
