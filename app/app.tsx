@@ -3,7 +3,7 @@ import type { ComponentType, FunctionComponent } from "preact";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import { type Late, later } from "./later.tsx";
 import { Logged } from "./logged.tsx";
-import { routes } from "./routes.ts";
+import { type Place, Places } from "./places.tsx";
 import { BenchScreen, benchRows } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
 import { address, opening } from "./state.ts";
@@ -74,20 +74,10 @@ function routeOf(hash: string): Route {
   }
 }
 
-const TABS = {
-  bench: routes.bench,
-  specs: routes.specs,
-  shelf: routes.shelf,
-  logbook: routes.logbook,
-  kit: routes.kit,
-} as const;
-
-const PLACES = ["bench", "specs", "shelf", "logbook", "kit"] as const;
-
 /** What stands at an address. */
 interface Standing {
   /** The place whose word is lit in the bar. */
-  readonly lit: keyof typeof TABS;
+  readonly lit: Place;
   readonly Screen: FunctionComponent<AppProps & { readonly id: string }>;
   /** Fetches what the screen is drawn with. */
   readonly fetch: () => Promise<unknown>;
@@ -96,7 +86,7 @@ interface Standing {
 }
 
 const standing = (
-  lit: keyof typeof TABS,
+  lit: Place,
   Screen: Late<AppProps & { readonly id: string }>,
   batch?: (id: string) => string,
 ): Standing => ({ lit, Screen, fetch: Screen.fetch, ...(batch && { batch }) });
@@ -157,24 +147,6 @@ function Screen({ route, app }: { readonly route: Route; readonly app: AppProps 
   );
 }
 
-function Places({ route }: { readonly route: Route }) {
-  const lit = SCREENS[route.place]?.lit;
-  return (
-    <nav class="app-places" aria-label={say.places.nav}>
-      {PLACES.map((place) => (
-        <a
-          key={place}
-          class="app-place"
-          href={TABS[place]}
-          aria-current={lit === place ? "page" : undefined}
-        >
-          {say.places[place]}
-        </a>
-      ))}
-    </nav>
-  );
-}
-
 /** The shell: one screen, what is said about saving, what rings, and the five places. */
 export function App(props: AppProps) {
   const route = routeOf(address.value);
@@ -195,7 +167,7 @@ export function App(props: AppProps) {
         {open.type === "ready" && <Screen route={route} app={props} />}
       </div>
       <Notices onUpdate={props.onUpdate} />
-      <Places route={route} />
+      <Places lit={SCREENS[route.place]?.lit} />
       {Sheet !== undefined && <Sheet />}
     </>
   );

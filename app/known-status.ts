@@ -11,19 +11,27 @@ const otherWatches = (): readonly (readonly OtherWatch[])[] =>
   });
 
 /** What the status line says, from what is known of the phone. */
-export function statusFrom(phone: Pick<AlarmFacts, "sound" | "awake">): AlarmStatus {
+export function statusFrom(
+  phone: Pick<AlarmFacts, "sound" | "awake">,
+  visible = document.visibilityState !== "hidden",
+): AlarmStatus {
   const { soundHeardAt } = settings.value;
   return statusOf({
     ...phone,
-    visible: document.visibilityState !== "hidden",
+    visible,
     heardAgo: soundHeardAt === 0 ? null : now.value - soundHeardAt,
     waits: otherWatches(),
   });
 }
 
+/** What holds until the bell hangs: it is silent, as it is until the first tap. */
+const BELL_LESS = { sound: "blocked", awake: "absent" } as const;
+
+/** What the status line says when the page is opened and the bell does not hang yet. */
+export const statusAtStart = (): AlarmStatus => statusFrom(BELL_LESS, true);
+
 /**
- * What the status line says at this moment. Before the bell hangs it is silent, as it is until the
- * first tap; said at once, the line does not push away what stands below it when the bell comes.
+ * What the status line says at this moment; said before the bell hangs, the line does not push away
+ * what stands below it when the bell comes.
  */
-export const statusNow = (): AlarmStatus =>
-  alarmStatus.value ?? statusFrom({ sound: "blocked", awake: "absent" });
+export const statusNow = (): AlarmStatus => alarmStatus.value ?? statusFrom(BELL_LESS);

@@ -4,7 +4,7 @@ import "./style/base.css";
 // Before anything else is run: the phone opens its storage meanwhile.
 import "./open-early.ts";
 import { effect, signal } from "@preact/signals";
-import { type ComponentType, render } from "preact";
+import type { ComponentType } from "preact";
 import { config } from "zod/mini";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
@@ -12,6 +12,7 @@ import { App, fetchScreen, isBench } from "./app.tsx";
 import type { Bell } from "./bell.ts";
 import { type Clock, phoneClock } from "./clock.ts";
 import { atDesk, type Told } from "./desk.ts";
+import { drawInto } from "./draw-into.ts";
 import { drawn, firstLook } from "./first-look.ts";
 import { openedEarly } from "./open-early.ts";
 import { guardLinks } from "./parts/link-guard.ts";
@@ -180,9 +181,10 @@ async function openStorage(clock: Clock): Promise<void> {
 }
 
 /** Waits until the first screen is seen; a Bench on which nothing stands needs no more. */
-async function standing(clock: Clock): Promise<void> {
+async function standing(clock: Clock, draw: () => void): Promise<void> {
   const bare = openRuns.value.length === 0 && isBench(address.value);
   if (!bare) await fetchScreen(address.value).catch(() => undefined);
+  draw();
   drawn(clock);
   await firstLook;
 }
@@ -214,20 +216,22 @@ async function start(clock: Clock): Promise<void> {
   const onUpdate = async () => (await updates()).applyUpdate(pause);
   // A language other than English is fetched before anything is said.
   await speak(rememberedLanguage());
-  const root = document.getElementById("app");
-  if (root !== null) {
-    const onSound = (kind: AlarmKind) => bell?.sound(kind);
-    render(<App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />, root);
-  }
+  const onSound = (kind: AlarmKind) => bell?.sound(kind);
+  const page = () => <App onSound={onSound} onUpdate={onUpdate} sheet={sheet} />;
+  const draw = drawInto(document.getElementById("app"), page, clock);
   // Fetched while storage opens; a failure shows when it is drawn.
   fetchScreen(address.value).catch(() => undefined);
   await openStorage(clock);
-  await standing(clock);
+  await standing(clock, draw);
   await hangBell(clock, (hung, shown) => {
     bell = hung;
     sheet.value = shown;
   });
   await readAhead();
+  import("./outline.tsx").then(
+    ({ keepOutline }) => keepOutline(clock),
+    () => undefined,
+  );
   const { watchForUpdate } = await updates();
   await watchForUpdate({
     onWaiting: () => {

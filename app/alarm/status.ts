@@ -48,7 +48,7 @@ export interface AlarmStatus {
 }
 
 /** A sound check counts for one shift, ms. Judgement. */
-const SOUND_CHECK_HOLDS = 12 * 60 * 60 * 1000;
+export const SOUND_CHECK_HOLDS = 12 * 60 * 60 * 1000;
 
 function missingSound({ sound, heardAgo }: AlarmFacts): readonly Missing[] {
   if (sound === "absent") return ["no-sound"];

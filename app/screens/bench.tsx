@@ -4,6 +4,7 @@ import { LinkButton } from "../parts/link-button.tsx";
 import { routes } from "../routes.ts";
 import { openRuns, planned } from "../state.ts";
 import { say } from "../words/say.ts";
+import type { BenchRowsProps } from "./bench/rows.tsx";
 import "./bench.css";
 import "./bench/low.css";
 
@@ -37,18 +38,28 @@ const BackupLine = later(async () => {
   return (await import("../ahead/backup-line.tsx")).BackupLine;
 }, true);
 
-/** What is running now, soonest wanted first. */
-export function BenchScreen() {
+/** What is running now, soonest wanted first; or that nothing is. */
+export function BenchNow(told: BenchRowsProps) {
   const none = openRuns.value.length === 0;
   return (
-    <main class="bench">
+    <>
       <h1 class="visually-hidden">{say.bench.title}</h1>
-      {none ? <p class="bench-empty">{say.bench.empty}</p> : <Rows />}
+      {none ? <p class="bench-empty">{say.bench.empty}</p> : <Rows {...told} />}
       {none && (
         <LinkButton href={routes.specs} tone="main">
           {say.bench.toSpecs}
         </LinkButton>
       )}
+    </>
+  );
+}
+
+/** What is running now, and what the hours ahead ask for. */
+export function BenchScreen() {
+  const none = openRuns.value.length === 0;
+  return (
+    <main class="bench">
+      <BenchNow />
       {none && planned.value.length === 0 ? (
         <>
           <FirstStart />

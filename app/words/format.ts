@@ -1,5 +1,6 @@
 import type { Figure } from "../../core/quantity/figure.ts";
 import type { Ounce } from "../../core/quantity/ounce.ts";
+import * as left from "../../core/quantity/time-left.ts";
 import { degreeSign, inHouse, type VolumeChoice } from "./house-units.ts";
 import { massShown, type Shown, volumeShown } from "./shown.ts";
 import { tongue } from "./tongue.ts";
@@ -134,28 +135,11 @@ const sameDay = (a: number, b: number): boolean =>
 export const dueTime = (at: number, now: number): string =>
   sameDay(at, now) ? clockTime(at) : `${day(at)} ${clockTime(at)}`;
 
-/** "2 d 3 h" */
-const days = (hours: number): string =>
-  `${Math.floor(hours / 24)} ${tongue.value.day} ${hours % 24} h`;
-
 /** What is left of a wait: "4:07", "1:04:07" from an hour on, "2 d 3 h" from two days on. */
-export function countdown(ms: number): string {
-  const seconds = Math.max(0, Math.ceil(ms / 1000));
-  const hours = Math.floor(seconds / 3600);
-  if (hours >= 48) return days(hours);
-  const rest = `${two(Math.floor(seconds / 60) % 60)}:${two(seconds % 60)}`;
-  return hours > 0 ? `${hours}:${rest}` : rest.replace(/^0(?=\d:)/u, "");
-}
+export const countdown = (ms: number): string => left.countdown(ms, tongue.value.day);
 
 /** A length of time in words a person says: "42 min", "2 h 05 min", "3 d 4 h". */
-export function duration(ms: number): string {
-  const minutes = Math.round(ms / 60_000);
-  if (minutes < 1) return `${Math.max(0, Math.round(ms / 1000))} s`;
-  if (minutes < 60) return `${minutes} min`;
-  const hours = Math.floor(minutes / 60);
-  if (hours < 48) return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${two(minutes % 60)} min`;
-  return days(hours);
-}
+export const duration = (ms: number): string => left.duration(ms, tongue.value.day);
 
 /** How a house wants figures shown. */
 export interface FigureStyle extends VolumeStyle {

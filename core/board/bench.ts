@@ -40,3 +40,13 @@ export function benchRows(open: readonly Run[], now: number): readonly BenchRow[
         turnOf(a, now) - turnOf(b, now) || wantedAt(a) - wantedAt(b) || byText(a.run.id, b.run.id),
     );
 }
+
+/**
+ * When the Bench next looks otherwise although nobody has done anything: a wait is over.
+ *
+ * @param rows - as they stand
+ * @param now - epoch ms
+ * @returns epoch ms, after now; Infinity where nothing waits
+ */
+export const benchHoldsUntil = (rows: readonly BenchRow[], now: number): number =>
+  Math.min(...rows.map(({ alarm }) => alarm?.dueAt ?? now).map((at) => (at > now ? at : Infinity)));

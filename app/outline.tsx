@@ -1,0 +1,116 @@
+import { effect } from "@preact/signals";
+import { render } from "preact";
+import { benchHoldsUntil, benchRows as rowsOf } from "../core/board/bench.ts";
+import { type BenchOutline, OUTLINE, OUTLINES, toldLater } from "../core/board/bench-outline.ts";
+import { SOUND_CHECK_HOLDS } from "./alarm/status.ts";
+import type { Clock } from "./clock.ts";
+import { statusAtStart } from "./known-status.ts";
+import { Places } from "./places.tsx";
+import type { MovingTimes } from "./screens/bench/rows.tsx";
+import { BenchNow, benchRows } from "./screens/bench.tsx";
+import { openRuns, settings } from "./state.ts";
+import { say } from "./words/say.ts";
+import { tongue } from "./words/tongue.ts";
+
+/** An act comes first: the outline is drawn when the hand is done with it, ms. */
+const QUIET = 600;
+
+/** The style sheet that comes with the rows. */
+const ROWS_SHEET = /[/]bench-[^/]*\.css$/u;
+
+const LATER: MovingTimes = {
+  left: (at) => toldLater("left", at),
+  ago: (at) => toldLater("ago", at),
+  late: (dueAt) => say.alarm.lateBy(toldLater("ago", dueAt)),
+};
+
+/** The Bench as the next start first draws it, drawn away from the page. */
+function drawAway(): string {
+  const away = document.createElement("div");
+  render(
+    <>
+      <div class="app-screen">
+        <main class="bench">
+          <BenchNow status={statusAtStart()} times={LATER} />
+        </main>
+      </div>
+      <Places lit="bench" />
+    </>,
+    away,
+  );
+  // What is in the glass is most of what there is to read, and nothing that anybody waits for.
+  for (const part of away.querySelectorAll("svg > :not(.column-wall)")) part.remove();
+  const drawn = away.innerHTML;
+  render(null, away);
+  return drawn;
+}
+
+const outer = (element: Element): string => element.outerHTML;
+
+/** What style sheets and readers must know of the house before the page lives. */
+const KEPT = ["lang", "dir", "data-theme", "data-hand", "data-glove"];
+
+/** The opening tag of the next page; hands may be dry again by then. */
+function openingTag(): string {
+  const next = document.createElement("html");
+  for (const name of KEPT) {
+    const value = document.documentElement.getAttribute(name);
+    if (value !== null) next.setAttribute(name, value);
+  }
+  return outer(next).replace("</html>", "");
+}
+
+/** When the Bench looks otherwise although nobody did anything: due times name their day, too. */
+function holdsUntil(now: number): number {
+  const soundOld = settings.peek().soundHeardAt + SOUND_CHECK_HOLDS;
+  return Math.min(
+    benchHoldsUntil(rowsOf(openRuns.peek(), now), now),
+    new Date(now).setHours(24, 0, 0, 0),
+    soundOld > now ? soundOld : Number.POSITIVE_INFINITY,
+  );
+}
+
+/** Leaves the outline, and tells until when it holds. */
+async function leave(script: string, clock: Clock): Promise<number> {
+  await benchRows();
+  const until = holdsUntil(clock.now());
+  const sheets = [...document.querySelectorAll<HTMLLinkElement>("link[rel='stylesheet']")]
+    .filter(({ href }) => ROWS_SHEET.test(href))
+    .map(outer)
+    .join("");
+  const outline: BenchOutline = {
+    script,
+    page: openingTag(),
+    sheets,
+    inside: drawAway(),
+    day: tongue.value.day,
+    until,
+  };
+  const kept = await caches.open(OUTLINES);
+  await kept.put(OUTLINE, new Response(JSON.stringify(outline)));
+  return until;
+}
+
+/**
+ * Leaves the Bench's outline for the next start each time that the Bench has changed. Where nothing
+ * can be kept, the next start begins with an empty page.
+ */
+export function keepOutline(clock: Clock): void {
+  const script = document.querySelector("script[type='module'][src]")?.getAttribute("src");
+  if (!script) return;
+  let cancel = (): void => undefined;
+  const soon = (ms: number) => {
+    cancel();
+    cancel = clock.after(ms, () => {
+      leave(script, clock).then(
+        (until) => soon(until - clock.now() + QUIET),
+        () => undefined,
+      );
+    });
+  };
+  effect(() => {
+    // What it is drawn from.
+    void [openRuns.value, settings.value, tongue.value];
+    soon(QUIET);
+  });
+}
