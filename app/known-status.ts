@@ -13,13 +13,14 @@ const otherWatches = (): readonly (readonly OtherWatch[])[] =>
 /** What the status line says, from what is known of the phone. */
 export function statusFrom(
   phone: Pick<AlarmFacts, "sound" | "awake">,
+  at = now.value,
   visible = document.visibilityState !== "hidden",
 ): AlarmStatus {
   const { soundHeardAt } = settings.value;
   return statusOf({
     ...phone,
     visible,
-    heardAgo: soundHeardAt === 0 ? null : now.value - soundHeardAt,
+    heardAgo: soundHeardAt === 0 ? null : at - soundHeardAt,
     waits: otherWatches(),
   });
 }
@@ -27,8 +28,8 @@ export function statusFrom(
 /** What holds until the bell hangs: it is silent, as it is until the first tap. */
 const BELL_LESS = { sound: "blocked", awake: "absent" } as const;
 
-/** What the status line says when the page is opened and the bell does not hang yet. */
-export const statusAtStart = (): AlarmStatus => statusFrom(BELL_LESS, true);
+/** What the status line says when the page is opened at a moment and the bell does not hang yet. */
+export const statusAtStart = (at: number): AlarmStatus => statusFrom(BELL_LESS, at, true);
 
 /**
  * What the status line says at this moment; said before the bell hangs, the line does not push away

@@ -1,12 +1,18 @@
 import { effect } from "@preact/signals";
 import { render } from "preact";
-import { benchHoldsUntil, benchRows as rowsOf } from "../core/board/bench.ts";
-import { type BenchOutline, OUTLINE, OUTLINES, toldLater } from "../core/board/bench-outline.ts";
+import { waitsEnd } from "../core/board/bench.ts";
+import {
+  type BenchOutline,
+  type BenchView,
+  OUTLINE,
+  OUTLINES,
+  toldLater,
+} from "../core/board/bench-outline.ts";
 import { SOUND_CHECK_HOLDS } from "./alarm/status.ts";
 import type { Clock } from "./clock.ts";
 import { statusAtStart } from "./known-status.ts";
 import { Places } from "./places.tsx";
-import type { MovingTimes } from "./screens/bench/rows.tsx";
+import type { BenchMoment } from "./screens/bench/rows.tsx";
 import { BenchNow, benchRows } from "./screens/bench.tsx";
 import { openRuns, settings } from "./state.ts";
 import { say } from "./words/say.ts";
@@ -18,20 +24,23 @@ const QUIET = 600;
 /** The style sheet that comes with the rows. */
 const ROWS_SHEET = /[/]bench-[^/]*\.css$/u;
 
-const LATER: MovingTimes = {
-  left: (at) => toldLater("left", at),
-  ago: (at) => toldLater("ago", at),
-  late: (dueAt) => say.alarm.lateBy(toldLater("ago", dueAt)),
-};
+/** So many waits may end before the Bench is looked at again: a night's. Judgement. */
+const MOST_VIEWS = 6;
 
-/** The Bench as the next start first draws it, drawn away from the page. */
-function drawAway(): string {
+/** The Bench as a start at some moment first draws it, drawn away from the page. */
+function drawAway(at: number): string {
+  const moment: BenchMoment = {
+    at,
+    left: (dueAt) => toldLater("left", dueAt),
+    ago: (since) => toldLater("ago", since),
+    late: (dueAt) => say.alarm.lateBy(toldLater("ago", dueAt)),
+  };
   const away = document.createElement("div");
   render(
     <>
       <div class="app-screen">
         <main class="bench">
-          <BenchNow status={statusAtStart()} times={LATER} />
+          <BenchNow status={statusAtStart(at)} moment={moment} />
         </main>
       </div>
       <Places lit="bench" />
@@ -61,34 +70,39 @@ function openingTag(): string {
 }
 
 /** When the Bench looks otherwise although nobody did anything: due times name their day, too. */
-function holdsUntil(now: number): number {
+function changesAfter(now: number): readonly number[] {
   const soundOld = settings.peek().soundHeardAt + SOUND_CHECK_HOLDS;
-  return Math.min(
-    benchHoldsUntil(rowsOf(openRuns.peek(), now), now),
-    new Date(now).setHours(24, 0, 0, 0),
-    soundOld > now ? soundOld : Number.POSITIVE_INFINITY,
-  );
+  return [...waitsEnd(openRuns.peek(), now), new Date(now).setHours(24, 0, 0, 0), soundOld]
+    .filter((at) => at > now)
+    .sort((a, b) => a - b)
+    .slice(0, MOST_VIEWS);
+}
+
+/** Each view is drawn in a turn of its own: a tap need not wait for all of them. */
+async function views(now: number, clock: Clock): Promise<readonly BenchView[]> {
+  const drawn: BenchView[] = [];
+  let from = now;
+  for (const until of changesAfter(now)) {
+    await new Promise<void>((resolve) => void clock.after(0, resolve));
+    drawn.push({ inside: drawAway(from), until });
+    from = until;
+  }
+  return drawn;
 }
 
 /** Leaves the outline, and tells until when it holds. */
 async function leave(script: string, clock: Clock): Promise<number> {
   await benchRows();
-  const until = holdsUntil(clock.now());
+  const drawn = await views(clock.now(), clock);
   const sheets = [...document.querySelectorAll<HTMLLinkElement>("link[rel='stylesheet']")]
     .filter(({ href }) => ROWS_SHEET.test(href))
     .map(outer)
     .join("");
-  const outline: BenchOutline = {
-    script,
-    page: openingTag(),
-    sheets,
-    inside: drawAway(),
-    day: tongue.value.day,
-    until,
-  };
+  const { day } = tongue.value;
+  const outline: BenchOutline = { script, page: openingTag(), sheets, day, views: drawn };
   const kept = await caches.open(OUTLINES);
   await kept.put(OUTLINE, new Response(JSON.stringify(outline)));
-  return until;
+  return Math.max(...drawn.map(({ until }) => until));
 }
 
 /**

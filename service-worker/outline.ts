@@ -3,27 +3,34 @@ import { type BenchOutline, OUTLINE, OUTLINES, withOutline } from "../core/board
 /** Addresses at which the Bench stands. */
 const BENCH = ["", "#/", "#/bench"];
 
+const part = (of: unknown, name: string): unknown =>
+  typeof of === "object" && of !== null ? Reflect.get(of, name) : undefined;
+
+function text(of: unknown, name: string): string {
+  const found = part(of, name);
+  if (typeof found !== "string") throw new TypeError(`an outline's ${name} must be a text`);
+  return found;
+}
+
 /** What lies in the cache was left by this app, but maybe by another version of it. */
-function asOutline(value: unknown): BenchOutline | undefined {
-  if (typeof value !== "object" || value === null) return undefined;
-  const text = (name: string): string => {
-    const part: unknown = Reflect.get(value, name);
-    if (typeof part !== "string") throw new TypeError(`an outline's ${name} must be a text`);
-    return part;
-  };
+function asOutline(value: unknown): BenchOutline {
+  const views = part(value, "views");
+  if (!Array.isArray(views)) throw new TypeError("an outline must have views");
   return {
-    script: text("script"),
-    page: text("page"),
-    sheets: text("sheets"),
-    inside: text("inside"),
-    day: text("day"),
-    until: Number(Reflect.get(value, "until")),
+    script: text(value, "script"),
+    page: text(value, "page"),
+    sheets: text(value, "sheets"),
+    day: text(value, "day"),
+    views: views.map((one: unknown) => ({
+      inside: text(one, "inside"),
+      until: Number(part(one, "until")),
+    })),
   };
 }
 
 async function keptOutline(scope: string): Promise<BenchOutline | undefined> {
   const kept = await caches.match(scope + OUTLINE, { cacheName: OUTLINES });
-  return asOutline(await kept?.json());
+  return kept && asOutline(await kept.json());
 }
 
 /**

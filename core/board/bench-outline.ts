@@ -30,11 +30,16 @@ export interface BenchOutline {
   readonly page: string;
   /** Links to style sheets that the page does not name itself. */
   readonly sheets: string;
-  /** What stands in the app's element. */
-  readonly inside: string;
   /** The short word for a day. */
   readonly day: string;
-  /** From then on the Bench looks otherwise, epoch ms. */
+  /** What stands in the app's element now, and after each wait that ends; soonest first. */
+  readonly views: readonly BenchView[];
+}
+
+/** The Bench as it stands until a wait ends. */
+export interface BenchView {
+  readonly inside: string;
+  /** From then on it looks otherwise, epoch ms. */
   readonly until: number;
 }
 
@@ -44,17 +49,19 @@ const PAGE = /<html[^>]*>/u;
 const HEAD_ENDS = "</head>";
 
 /**
- * The page with the Bench's outline in it, or nothing where the outline does not fit: drawn by
- * another build, or the Bench looks otherwise by now.
+ * The page with the Bench's outline in it, or nothing where none fits: drawn by another build, or so
+ * long ago that the Bench looks otherwise by now.
  *
  * @param page - the page as it is built
  * @param outline - what the Bench showed
  * @param now - epoch ms
  */
 export function withOutline(page: string, outline: BenchOutline, now: number): string | undefined {
-  const fits = now < outline.until && page.includes(outline.script) && page.includes(EMPTY);
-  if (!fits) return undefined;
-  const inside = outline.inside.replace(TOLD_LATER, (_, what, at) =>
+  const view = outline.views.find(({ until }) => now < until);
+  if (view === undefined || !page.includes(outline.script) || !page.includes(EMPTY)) {
+    return undefined;
+  }
+  const inside = view.inside.replace(TOLD_LATER, (_, what, at) =>
     what === "left" ? countdown(at - now, outline.day) : duration(now - at, outline.day),
   );
   // Given as functions: a name with a $ in it is text, not a pattern.

@@ -42,11 +42,13 @@ export function benchRows(open: readonly Run[], now: number): readonly BenchRow[
 }
 
 /**
- * When the Bench next looks otherwise although nobody has done anything: a wait is over.
+ * When the Bench looks otherwise although nobody has done anything: waits end.
  *
- * @param rows - as they stand
+ * @param open - runs that have not ended
  * @param now - epoch ms
- * @returns epoch ms, after now; Infinity where nothing waits
+ * @returns epoch ms after now, each once, soonest first
  */
-export const benchHoldsUntil = (rows: readonly BenchRow[], now: number): number =>
-  Math.min(...rows.map(({ alarm }) => alarm?.dueAt ?? now).map((at) => (at > now ? at : Infinity)));
+export const waitsEnd = (open: readonly Run[], now: number): readonly number[] =>
+  [...new Set(benchRows(open, now).flatMap(({ alarm }) => alarm?.dueAt ?? []))]
+    .filter((at) => at > now)
+    .sort((a, b) => a - b);

@@ -150,7 +150,7 @@ test.each([routes.kit, routes.run("run-curdle")])("at %s the page begins empty",
   expect(await bar.page.locator("#app").innerHTML()).toBe("");
 });
 
-test("it is not shown once a wait is over, nor what is no outline", async () => {
+test("it is not shown once it holds no more, nor what is no outline", async () => {
   await aBench();
   const put = (text: string) =>
     bar.page.evaluate(
@@ -159,9 +159,10 @@ test("it is not shown once a wait is over, nor what is no outline", async () => 
     );
   const good: Record<string, unknown> = JSON.parse(await left());
   const texts = [
-    { ...good, until: Date.now() - 1 },
-    { ...good, until: null },
-    { ...good, inside: 5 },
+    { ...good, views: [{ inside: "<main></main>", until: Date.now() - 1 }] },
+    { ...good, views: [{ inside: "<main></main>", until: null }] },
+    { ...good, views: [{ inside: 5, until: Date.now() + HOUR }] },
+    { ...good, views: [] },
     { ...good, script: "./assets/index-other.js" },
     [],
   ].map((one) => JSON.stringify(one));
@@ -192,6 +193,32 @@ test("where storage does not answer it does not stand there like a clock that ha
   await bar.page.clock.runFor(3 * SECOND);
   await bar.page.getByText(said.places.opening).waitFor();
   expect(await bar.page.locator(".bench-row").count()).toBe(0);
+});
+
+test("a wait that ended meanwhile stands first, and due", async () => {
+  await bar.afresh();
+  await forget();
+  // The curd's hour is over in a few seconds.
+  const at = Date.now() - HOUR + 8 * SECOND;
+  const all = allStations(at).filter(({ step }) => ["curdle", "build"].includes(step));
+  await putLog(
+    bar,
+    all.flatMap((one) => one.events),
+    routes.bench,
+    Date.now(),
+  );
+  await expect.poll(left).toContain("bench-row");
+  await bar.page.waitForLoadState("networkidle");
+  const moods = () =>
+    bar.page.locator(".bench-row").evaluateAll((rows) => rows.map((row) => row.dataset.mood));
+  await scripts(false);
+  await open();
+  expect(await moods()).toEqual(["still", "waiting"]);
+  const [digits = ""] = await bar.page.locator(".bench-digits").allTextContents();
+  await new Promise((resolve) => setTimeout(resolve, secondsOf(digits) * SECOND + 500));
+  await open();
+  expect(await moods()).toEqual(["due", "still"]);
+  expect(await bar.page.locator(".bench-due").textContent()).toMatch(/\b[0-9] s\b/u);
 });
 
 test("times that are not a countdown are told as of the start as well", async () => {

@@ -13,10 +13,10 @@ import { howLate } from "../../words/how-late.ts";
 import { say } from "../../words/say.ts";
 import { stepTitle } from "../../words/step-title.ts";
 
-function moodOf(row: BenchRow): "still" | "waiting" | "due" {
-  if (row.alarm === undefined) return "still";
-  return row.lateBy > 0 || row.alarm.dueAt <= now.value ? "due" : "waiting";
-}
+type Mood = "still" | "waiting" | "due";
+
+const moodOf = ({ alarm }: BenchRow, at: number): Mood =>
+  alarm === undefined ? "still" : alarm.dueAt <= at ? "due" : "waiting";
 
 /** What is in the glass, in words. */
 function glassWords(glass: Glass): string {
@@ -24,57 +24,65 @@ function glassWords(glass: Glass): string {
   return bands.length === 0 ? say.bench.bands.empty : bands.join(", ");
 }
 
-/** Times that change while nobody does anything, in words. */
-export interface MovingTimes {
+/** The moment that rows are drawn for, and how times are told that go on meanwhile. */
+export interface BenchMoment {
+  /** Epoch ms. */
+  readonly at: number;
   /** What is left until then. */
-  readonly left: (at: number) => string;
+  readonly left: (dueAt: number) => string;
   /** How long it is since. */
-  readonly ago: (at: number) => string;
+  readonly ago: (since: number) => string;
   /** How late that is. */
   readonly late: (dueAt: number) => string;
 }
 
-/** As they are at the moment that the page is drawn for. */
-const TIMES_NOW: MovingTimes = {
-  left: (at) => countdown(at - now.value),
-  ago: (at) => duration(now.value - at),
-  late: (dueAt) => howLate(now.value - dueAt),
-};
+const momentOf = (at: number): BenchMoment => ({
+  at,
+  left: (dueAt) => countdown(dueAt - at),
+  ago: (since) => duration(at - since),
+  late: (dueAt) => howLate(at - dueAt),
+});
 
-function When({ row, times }: { readonly row: BenchRow; readonly times: MovingTimes }) {
+interface RowProps {
+  readonly row: BenchRow;
+  readonly moment: BenchMoment;
+}
+
+function When({ row, moment }: RowProps) {
   const { alarm, visit } = row;
   if (alarm === undefined) {
     return (
       <span class="bench-when">
         <span class="bench-wait">{say.bench.waitsFor}</span>
-        <span>{say.work.since(times.ago(visit.startedAt))}</span>
+        <span>{say.work.since(moment.ago(visit.startedAt))}</span>
       </span>
     );
   }
-  if (alarm.dueAt <= now.value) {
-    return <span class="bench-when bench-due">{times.late(alarm.dueAt)}</span>;
+  if (alarm.dueAt <= moment.at) {
+    return <span class="bench-when bench-due">{moment.late(alarm.dueAt)}</span>;
   }
   return (
     <span class="bench-when">
-      <span class="bench-digits">{times.left(alarm.dueAt)}</span>
-      <span>{say.work.due(dueTime(alarm.dueAt, now.value))}</span>
+      <span class="bench-digits">{moment.left(alarm.dueAt)}</span>
+      <span>{say.work.due(dueTime(alarm.dueAt, moment.at))}</span>
     </span>
   );
 }
 
-function Row({ row, times }: { readonly row: BenchRow; readonly times: MovingTimes }) {
+function Row({ row, moment }: RowProps) {
   const { run, visit } = row;
   const glass = glassOf(run);
   const verb = stepTitle(stepOfVisit(run, visit));
   const name = run.plan.spec.name;
+  const mood = moodOf(row, moment.at);
   return (
     <li>
-      <a class="bench-row" data-mood={moodOf(row)} href={routes.run(run.id)}>
+      <a class="bench-row" data-mood={mood} href={routes.run(run.id)}>
         <Column
           size="rack"
           layers={glass.bands}
           line={glass.line}
-          mood={moodOf(row)}
+          mood={mood}
           label={say.bench.column(name, glassWords(glass))}
         />
         <span class="bench-words">
@@ -82,7 +90,7 @@ function Row({ row, times }: { readonly row: BenchRow; readonly times: MovingTim
           <span class="bench-name">
             {name} <span class="bench-batch">{run.batch}</span>
           </span>
-          <When row={row} times={times} />
+          <When row={row} moment={moment} />
         </span>
       </a>
       {stepOfVisit(run, visit).work === "drip" && (
@@ -97,17 +105,18 @@ function Row({ row, times }: { readonly row: BenchRow; readonly times: MovingTim
 export interface BenchRowsProps {
   /** What the line above them says; as things are now where nothing is given. */
   readonly status?: AlarmStatus | undefined;
-  readonly times?: MovingTimes | undefined;
+  /** That the page is drawn for where nothing is given. */
+  readonly moment?: BenchMoment | undefined;
 }
 
 /** The batches being made, soonest wanted first. */
-export function BenchRows({ status, times = TIMES_NOW }: BenchRowsProps) {
+export function BenchRows({ status, moment = momentOf(now.value) }: BenchRowsProps) {
   return (
     <>
       <StatusLine status={status ?? statusNow()} />
       <ul class="bench-rows">
-        {benchRows(openRuns.value, now.value).map((row) => (
-          <Row key={row.run.id} row={row} times={times} />
+        {benchRows(openRuns.value, moment.at).map((row) => (
+          <Row key={row.run.id} row={row} moment={moment} />
         ))}
       </ul>
     </>

@@ -14,10 +14,18 @@ const OUTLINE: BenchOutline = {
   script: "./assets/index-a.js",
   page: '<html lang="fr" data-theme="light">',
   sheets: '<link rel="stylesheet" href="./assets/bench-b.css">',
-  inside: "<main>Pear Beacon</main>",
   day: "j",
-  until: NOON + MINUTE,
+  views: [
+    { inside: "<main>Pear Beacon</main>", until: NOON + MINUTE },
+    { inside: "<main>Pear Beacon, due</main>", until: NOON + 60 * MINUTE },
+  ],
 };
+
+/** The same with one view. */
+const showing = (inside: string): BenchOutline => ({
+  ...OUTLINE,
+  views: [{ inside, until: NOON + MINUTE }],
+});
 
 test("the page begins with what the Bench showed, in its language, with its sheet", () => {
   expect(withOutline(PAGE, OUTLINE, NOON)).toBe(`<!doctype html>
@@ -33,17 +41,22 @@ test("times are told as of the moment the page is asked for", () => {
     toldLater("left", NOON + 51 * 60 * MINUTE),
     `for ${toldLater("ago", NOON - 42 * MINUTE)}`,
   ].join("|");
-  expect(withOutline(PAGE, { ...OUTLINE, inside }, NOON + 1000)).toContain(
+  expect(withOutline(PAGE, showing(inside), NOON + 1000)).toContain(
     '<div id="app" data-outline>1:29|2 j 2 h|for 42 min</div>',
   );
 });
 
 test.each([
-  ["the Bench looks otherwise by now", {}, NOON + MINUTE],
+  ["the Bench looks otherwise by now", {}, NOON + 60 * MINUTE],
   ["another build drew it", { script: "./assets/index-z.js" }, NOON],
-  ["until when it holds is not known", { until: Number.NaN }, NOON],
+  ["until when it holds is not known", { views: [{ inside: "", until: Number.NaN }] }, NOON],
 ])("nothing where %s", (_, other, now) => {
   expect(withOutline(PAGE, { ...OUTLINE, ...other }, now)).toBeUndefined();
+});
+
+test("when a wait has ended, as the Bench stands then", () => {
+  expect(withOutline(PAGE, OUTLINE, NOON + MINUTE - 1)).toContain("<main>Pear Beacon</main>");
+  expect(withOutline(PAGE, OUTLINE, NOON + MINUTE)).toContain("<main>Pear Beacon, due</main>");
 });
 
 test("nothing where the page has no place for it", () => {
@@ -52,5 +65,5 @@ test("nothing where the page has no place for it", () => {
 
 test("a name may be any text: it is no pattern", () => {
   const inside = "<main>$&amp; $' $1 $$ {left 5}</main>";
-  expect(withOutline(PAGE, { ...OUTLINE, inside }, NOON)).toContain(`data-outline>${inside}<`);
+  expect(withOutline(PAGE, showing(inside), NOON)).toContain(`data-outline>${inside}<`);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { benchHoldsUntil, benchRows } from "../../../core/board/bench.ts";
+import { benchRows, waitsEnd } from "../../../core/board/bench.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
 import { anyTurns, play } from "../../support/world/any-order.ts";
 import { planOf, TestBench } from "../../support/world/run-events.ts";
@@ -90,13 +90,16 @@ test("property: the order is the same whatever order the runs come in", () => {
   );
 });
 
-test("the Bench stays as it is until the next wait ends", () => {
-  const until = (...runs: readonly Run[]) => benchHoldsUntil(benchRows(runs, NOON), NOON);
+test("the Bench stays as it is until a wait ends", () => {
   const rests = standing("rests", "curdle", NOON - 50 * MINUTE);
+  const again = standing("again", "curdle", NOON - 50 * MINUTE);
   const late = standing("late", "curdle", NOON - 61 * MINUTE);
   const due = standing("due", "curdle", NOON - 60 * MINUTE);
   const later = standing("later", "curdle", NOON - 20 * MINUTE);
-  expect(until(later, rests, late)).toBe(NOON + 10 * MINUTE);
-  expect(until(late, due, standing("hands", "bottle", NOON))).toBe(Number.POSITIVE_INFINITY);
-  expect(until()).toBe(Number.POSITIVE_INFINITY);
+  const hands = standing("hands", "bottle", NOON);
+  expect(waitsEnd([later, rests, late, again, due], NOON)).toEqual([
+    NOON + 10 * MINUTE,
+    NOON + 40 * MINUTE,
+  ]);
+  expect(waitsEnd([late, due, hands], NOON)).toEqual([]);
 });
