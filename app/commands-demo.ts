@@ -1,16 +1,20 @@
 import { type Result, refused } from "../core/quantity/result.ts";
 import { inventedHistory } from "./demo/history/invented.ts";
+import { demoWords } from "./demo/words.ts";
 import { atDesk, type StoreRefusal, store } from "./desk.ts";
+import { genericCupboard } from "./pantry.ts";
 import { PRACTICE_RUN } from "./practice.ts";
 import { decisions } from "./reading.ts";
 import { forgetRuns, takeRecords } from "./state.ts";
 import { addDemo, DEMO_RUN, removeDemo } from "./storage/demo.ts";
 
-/** Puts the invented history in: only ever because somebody asked for it. */
+/** Puts the invented history in, in the language of the moment: only ever because somebody asked for it. */
 export async function putDemoHistory(): Promise<Result<void, StoreRefusal | "part-missing">> {
   const part = await decisions().catch(() => undefined);
-  if (part === undefined) return refused("part-missing");
-  const logs = inventedHistory(atDesk().clock.now()).flatMap((events) => {
+  const words = await demoWords();
+  if (part === undefined || words === undefined) return refused("part-missing");
+  const history = inventedHistory(atDesk().clock.now(), words, genericCupboard.value);
+  const logs = history.flatMap((events) => {
     const record = part.storedRecord(events, 0);
     return record === undefined ? [] : [{ events, record }];
   });

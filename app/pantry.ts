@@ -6,7 +6,7 @@ import { ownIngredients, specs } from "./state.ts";
 import { tongue } from "./words/tongue.ts";
 
 /** The generic entries as the language calls them; the house's own keep the name they were given. */
-const generic = computed<ReadonlyMap<string, Ingredient>>(() => {
+export const genericCupboard = computed<ReadonlyMap<string, Ingredient>>(() => {
   const names = tongue.value.words?.ingredientNames ?? {};
   return new Map(
     CUPBOARD.map((one) => {
@@ -17,7 +17,7 @@ const generic = computed<ReadonlyMap<string, Ingredient>>(() => {
 });
 
 /** What the app came with under an id. */
-export const genericOf = (id: string): Ingredient | undefined => generic.value.get(id);
+export const genericOf = (id: string): Ingredient | undefined => genericCupboard.value.get(id);
 
 /** Whether an entry is just as the app came with it, in whichever language it was saved. */
 export function isGeneric(one: Ingredient): boolean {
@@ -31,7 +31,11 @@ export function isGeneric(one: Ingredient): boolean {
 
 /** The cupboard: the house's own entries before the generic ones they replace. */
 export const cupboard = computed<ReadonlyMap<string, Ingredient>>(
-  () => new Map([...generic.value, ...ownIngredients.value.map((one) => [one.id, one] as const)]),
+  () =>
+    new Map([
+      ...genericCupboard.value,
+      ...ownIngredients.value.map((one) => [one.id, one] as const),
+    ]),
 );
 
 /** The house's specs by id. */

@@ -1,6 +1,13 @@
 import type { Spec, SpecLine } from "../../core/spec/spec.ts";
+import type { DemoSpecId, DemoWords } from "./written.ts";
 
 // The demo world is invented: none of these amounts is a check value.
+
+/** A drink of the demo without a word in it. */
+interface Bare extends Omit<Spec, "name" | "notes" | "serve" | "version" | "demo"> {
+  readonly id: DemoSpecId;
+  readonly serve: Omit<Spec["serve"], "glass" | "garnish">;
+}
 
 const line = (
   id: string,
@@ -10,10 +17,8 @@ const line = (
   heldBack = 0,
 ): SpecLine => ({ id, ingredientId, amount: { value, unit }, heldBack });
 
-const PEAR_BEACON: Spec = {
+const PEAR_BEACON: Bare = {
   id: "demo-pear-beacon",
-  name: "Pear Beacon",
-  version: 1,
   lines: [
     line("eau-de-vie", "pear-eau-de-vie-42", 30, "ml", 0.4),
     line("rum", "pot-still-rum-57", 10, "ml"),
@@ -24,16 +29,12 @@ const PEAR_BEACON: Spec = {
   ],
   wash: { dairyId: "milk-whole", ratio: 0.25, order: "punch-into-milk", filters: 2 },
   topUp: { rule: "proportion" },
-  serve: { pour: 85, method: "stirred", glass: "Small rocks glass", garnish: "Thin slice of pear" },
+  serve: { pour: 85, method: "stirred" },
   keepDays: 7,
-  notes: "Brew the oolong at double strength and cool it before it meets the lemon.",
-  demo: true,
 };
 
-const BOATYARD: Spec = {
+const BOATYARD: Bare = {
   id: "demo-boatyard-flip-side",
-  name: "Boatyard Flip-Side",
-  version: 1,
   lines: [
     line("gin", "gin-43", 45, "ml", 0.2),
     line("grapefruit", "grapefruit-juice", 20, "ml"),
@@ -43,82 +44,65 @@ const BOATYARD: Spec = {
   ],
   wash: { dairyId: "milk-whole", ratio: 0.25, order: "punch-into-milk", filters: 2 },
   topUp: { rule: "strength", target: 0.2 },
-  serve: { pour: 90, method: "stirred", glass: "Coupe", garnish: "Grapefruit peel, expressed" },
+  serve: { pour: 90, method: "stirred" },
   keepDays: 7,
-  notes: "Use the red-hibiscus infusion of the gin. The wash takes some of its colour.",
-  demo: true,
 };
 
-const HARBOUR_SLUSH: Spec = {
+const HARBOUR_SLUSH: Bare = {
   id: "demo-harbour-slush",
-  name: "Harbour Slush",
-  version: 1,
   lines: PEAR_BEACON.lines.map((one) => ({ ...one, heldBack: 0 })),
   topUp: { rule: "fixed" },
-  serve: { pour: 100, method: "blended", glass: "Tall glass", garnish: "None" },
+  serve: { pour: 100, method: "blended" },
   keepDays: 3,
-  notes: "The unwashed drink, to set beside Pear Beacon.",
-  demo: true,
 };
 
 const plain = (
-  id: string,
-  name: string,
+  id: DemoSpecId,
   procedure: string,
   lines: Spec["lines"],
-  rest: Partial<Spec>,
-): Spec => ({
-  id: `demo-${id}`,
-  name,
-  version: 1,
+  keepDays: number,
+): Bare => ({
+  id,
   lines,
   topUp: { rule: "fixed" },
   procedure: { id: procedure, times: {} },
-  serve: { pour: 50, method: "straight", glass: "Small glass", garnish: "None" },
-  keepDays: 30,
-  notes: "",
-  demo: true,
-  ...rest,
+  serve: { pour: 50, method: "straight" },
+  keepDays,
 });
 
 const SMOKED_BARLEY = plain(
-  "smoked-barley",
-  "Smoked Barley",
+  "demo-smoked-barley",
   "long-infusion",
   [line("whisky", "blended-whisky-40", 700, "ml"), line("barley", "roasted-barley", 70, "g")],
-  { notes: "At room temperature. It turns bitter past 36 h." },
+  30,
 );
 
 const BROWN_BUTTER = plain(
-  "brown-butter-rye",
-  "Brown-Butter Rye",
+  "demo-brown-butter-rye",
   "fat-wash",
   [line("rye", "rye-50", 700, "ml"), line("butter", "brown-butter", 90, "g")],
-  { keepDays: 14, notes: "Melt the butter away from flames. Milk stays declared." },
+  14,
 );
 
 const CHAMOMILE = plain(
-  "chamomile-dry-vermouth",
-  "Chamomile Dry Vermouth",
+  "demo-chamomile-dry-vermouth",
   "short-infusion",
   [line("vermouth", "dry-vermouth-18", 750, "ml"), line("chamomile", "chamomile", 6, "g")],
-  { keepDays: 14 },
+  14,
 );
 
 const SHERBET = plain(
-  "citrus-skin-sherbet",
-  "Citrus-Skin Sherbet",
+  "demo-citrus-skin-sherbet",
   "sherbet",
   [
     line("skins", "citrus-skins", 100, "g"),
     line("sugar", "white-sugar", 400, "g"),
     line("juice", "lemon-juice", 400, "ml"),
   ],
-  { keepDays: 7, notes: "Aim for 50 °Bx." },
+  7,
 );
 
-/** The demo specs of The Salt Loft, an invented bar. */
-export const DEMO_SPECS: readonly Spec[] = [
+const BARE: readonly Bare[] = [
   PEAR_BEACON,
   BOATYARD,
   SMOKED_BARLEY,
@@ -127,3 +111,13 @@ export const DEMO_SPECS: readonly Spec[] = [
   SHERBET,
   HARBOUR_SLUSH,
 ];
+
+/** What the demo specs are called in storage, whatever language they are in. */
+export const DEMO_SPEC_IDS: readonly string[] = BARE.map(({ id }) => id);
+
+/** The demo specs of The Salt Loft, an invented bar, in the words of one language. */
+export const demoSpecs = ({ specs }: DemoWords): readonly Spec[] =>
+  BARE.map(({ serve, ...bare }) => {
+    const { glass, garnish, ...told } = specs[bare.id];
+    return { ...bare, ...told, version: 1, serve: { ...serve, glass, garnish }, demo: true };
+  });

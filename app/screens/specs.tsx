@@ -1,11 +1,12 @@
 import { useState } from "preact/hooks";
 import { strengthOf } from "../../core/liquid/liquid.ts";
+import { refused } from "../../core/quantity/result.ts";
 import { foldedWords } from "../../core/spec/find-ingredient.ts";
-import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
-import { planBatch } from "../../core/spec/plan-batch.ts";
+import { sizelessPlan } from "../../core/spec/sizeless-plan.ts";
 import type { Spec } from "../../core/spec/spec.ts";
 import { saveSpecs } from "../commands.ts";
-import { DEMO_SPECS } from "../demo/specs.ts";
+import { DEMO_SPEC_IDS, demoSpecs } from "../demo/specs.ts";
+import { demoWords } from "../demo/words.ts";
 import { cupboard } from "../pantry.ts";
 import { Field } from "../parts/field.tsx";
 import { LinkButton } from "../parts/link-button.tsx";
@@ -20,18 +21,10 @@ import "./specs.css";
 const words = sayLater.specs;
 /** Fewer than this are seen at a glance. */
 const WORTH_SEARCHING = 8;
-/** Large enough that what the filters keep no longer shows. */
-const MANY = 100;
 
 /** What a spec comes to in the bottle, or why it comes to nothing yet. */
 function summaryOf(spec: Spec): string {
-  const { ounce } = settings.value;
-  const plan = planBatch(
-    spec,
-    cupboard.value,
-    { by: "serves", serves: MANY },
-    { ...NEW_HOUSE, ounce },
-  );
+  const plan = sizelessPlan(spec, cupboard.value, settings.value.ounce);
   if (!plan.ok) return sentence(plan);
   const pour = volume(spec.serve.pour, settings.value);
   return words.summary(pour, abv(strengthOf(plan.value.final)));
@@ -60,13 +53,17 @@ function Entry({ spec }: { readonly spec: Spec }) {
 }
 
 /** The demo specs that are not in the book, offered; none that is there is touched. */
-function DemoOffer({ missing }: { readonly missing: readonly Spec[] }) {
+function DemoOffer({ missing }: { readonly missing: readonly string[] }) {
   const [refusal, setRefusal] = useState<string>();
   const put = async () => {
-    const written = await saveSpecs(missing);
+    const told = await demoWords();
+    const written =
+      told === undefined
+        ? refused("part-missing")
+        : await saveSpecs(demoSpecs(told).filter(({ id }) => missing.includes(id)));
     setRefusal(written.ok ? undefined : sentence(written));
   };
-  const whole = missing.length === DEMO_SPECS.length;
+  const whole = missing.length === DEMO_SPEC_IDS.length;
   return (
     <>
       <TapButton onAct={() => void put()}>
@@ -89,7 +86,7 @@ export function SpecsScreen() {
   const byName = new Intl.Collator(tongue.value.locale, { numeric: true, sensitivity: "base" });
   const book = [...specs.value].sort((a, b) => byName.compare(a.name, b.name));
   const shown = book.filter((spec) => isNamed(spec.name, looked));
-  const missing = DEMO_SPECS.filter((demo) => !book.some((spec) => spec.id === demo.id));
+  const missing = DEMO_SPEC_IDS.filter((id) => !book.some((spec) => spec.id === id));
   return (
     <main class="specs">
       <h1>{words.title}</h1>

@@ -3,14 +3,16 @@ import { VERDICTS } from "../../core/run/taste.ts";
 import { degrees } from "./degrees.ts";
 import { abv, decimals, duration } from "./format.ts";
 import { sayLater } from "./say-later.ts";
+import { withUnit } from "./with-unit.ts";
 
 /** Verdicts by their place, the worst first, as figures of a comparison count them. */
 const BY_PLACE = VERDICTS.toReversed();
 
 /** A share to a tenth of a percent: batches lie closer together than whole ones. */
-export const share = (value: number): string => `${decimals(100 * value, 1)} %`;
+export const share = (value: number): string => withUnit(decimals(100 * value, 1), "%");
 
-const perLitre = (value: number): string => `${decimals(value, 1)} g/L`;
+const perLitre = (value: number): string => withUnit(decimals(value, 1), "g/L");
+const litres = (value: number): string => withUnit(decimals(value, 2), "L");
 const plain = (value: number): string => decimals(value, 0);
 
 function verdictText(place: number): string {
@@ -19,7 +21,7 @@ function verdictText(place: number): string {
 }
 
 const TEXTS: Readonly<Record<InputName | ResultName, (value: number) => string>> = {
-  "milk-ratio": (value) => `${decimals(value, 2)} L`,
+  "milk-ratio": litres,
   "punch-strength": abv,
   "punch-sugar": perLitre,
   "punch-acid": perLitre,
@@ -30,7 +32,7 @@ const TEXTS: Readonly<Record<InputName | ResultName, (value: number) => string>>
   "rest-time": duration,
   "milk-days": plain,
   "yield-share": share,
-  "curd-kept": (value) => `${decimals(value, 2)} L`,
+  "curd-kept": litres,
   "time-to-clear": duration,
   passes: plain,
   "drip-time": duration,

@@ -1,3 +1,4 @@
+import { MINUTE } from "../../../core/quantity/time-units-table.ts";
 import type { Command } from "../../../core/run/command.ts";
 import { decide } from "../../../core/run/decide.ts";
 import type { RunEvent } from "../../../core/run/event.ts";
@@ -6,8 +7,6 @@ import { HLC_ZERO } from "../../../core/run/hlc.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
 import { stampDrafts } from "../../../core/run/stamp.ts";
 
-const MINUTE = 60_000;
-
 type Finish = Omit<Extract<Command, { type: "finish-step" }>, "type" | "visit">;
 
 /** Writes one invented log, order by order, as the app would have. */
@@ -15,7 +14,7 @@ export interface Player {
   readonly events: () => readonly RunEvent[];
   readonly run: () => Run;
   /** Carries out an order so many minutes after the last one. */
-  readonly then: (command: Command, minutes: number) => void;
+  readonly order: (command: Command, minutes: number) => void;
   /** Finishes the open step so many minutes after the last order. */
   readonly finish: (minutes: number, answered?: Finish) => void;
   /** The open passage. */
@@ -37,7 +36,7 @@ export function playerOf(runId: string, at: number): Player {
     if (folded === undefined) throw new RangeError(`${runId} has not been started`);
     return folded;
   };
-  const then = (command: Command, minutes: number): void => {
+  const order = (command: Command, minutes: number): void => {
     now += Math.round(minutes * MINUTE);
     const decision = decide(log, foldRun(log), command, now);
     if (!decision.ok) throw new RangeError(`${runId} refused: ${decision.refusal}`);
@@ -60,9 +59,9 @@ export function playerOf(runId: string, at: number): Player {
   return {
     events: () => log,
     run,
-    then,
+    order,
     visit,
     finish: (minutes, answered = {}) =>
-      then({ type: "finish-step", visit: visit(), ...answered }, minutes),
+      order({ type: "finish-step", visit: visit(), ...answered }, minutes),
   };
 }

@@ -1,19 +1,22 @@
 import { PRACTICE_WASH } from "../../../core/method/practice-wash.ts";
-import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
+import { refused } from "../../../core/quantity/result.ts";
 import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
 import { planBatch } from "../../../core/spec/plan-batch.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import { begin } from "../../ahead/begin.ts";
 import { freshId } from "../../desk.ts";
+import { genericCupboard } from "../../pantry.ts";
 import { PRACTICE_RUN } from "../../practice.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
-import { DEMO_SPECS } from "../specs.ts";
+import { demoSpecs } from "../specs.ts";
+import { demoWords } from "../words.ts";
+import type { DemoWords } from "../written.ts";
 
 const SIZE = { by: "bottles", bottles: 1, size: 750 } as const;
 
 /** A washed spec of the invented bar, of which nothing has to be asked any more. */
-function practiceSpec(): Spec {
-  const spec = DEMO_SPECS.find(({ wash }) => wash !== undefined);
+function practiceSpec(told: DemoWords): Spec {
+  const spec = demoSpecs(told).find(({ wash }) => wash !== undefined);
   if (spec?.wash === undefined) throw new RangeError("no demo spec is washed");
   const { name } = sayLater.first;
   return { ...spec, id: "practice", name, wash: { ...spec.wash, filterShape: "straight" } };
@@ -29,8 +32,9 @@ export const practiceId = (): string => PRACTICE_RUN + freshId();
  * @returns why it was refused, as a sentence; nothing once it runs
  */
 export async function startPractice(id: string): Promise<string | undefined> {
-  const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
-  const plan = planBatch(practiceSpec(), cupboard, SIZE, NEW_HOUSE);
+  const told = await demoWords();
+  if (told === undefined) return sentence(refused("part-missing"));
+  const plan = planBatch(practiceSpec(told), genericCupboard.value, SIZE, NEW_HOUSE);
   if (!plan.ok) return sentence(plan);
   return begin({ id, plan: plan.value, procedure: PRACTICE_WASH, changes: [] });
 }

@@ -29,6 +29,7 @@ export const alarm = {
   heard: "I am here",
   lateBy: (length: string) => `${length} late`,
   dueNow: "due now",
+  waitsOnBench: (what: string) => `Heard. ${what} waits on the Bench.`,
   others: (count: number) => (count === 1 ? "and 1 more" : `and ${count} more`),
   status: {
     "rings-here": "Rings here. Keep this screen on.",

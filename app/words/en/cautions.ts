@@ -48,11 +48,11 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   "fresh-juice": {
     short: "Fresh juice",
-    full: "Fresh juice that was not pasteurised is not for guests at higher risk, and packaged juice has rules of its own.",
+    full: "Fresh juice that was not pasteurised is not for guests at higher risk. Packaged juice has rules of its own.",
   },
   "over-seven-days": {
     short: "Kept longer than 7 days: check your code",
-    full: "This house keeps it longer than the 7 days that the model food code gives chilled food that is ready to eat. Check it with your local authority.",
+    full: "This house keeps it longer than 7 days, which the model food code gives to chilled ready-to-eat food. Check it with your local authority.",
   },
   "local-use-by": {
     short: "Use-by by house rule: follow your local code",

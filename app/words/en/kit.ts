@@ -101,7 +101,7 @@ export const kit = {
     finger: "Finger",
     glove: "Glove",
     gloveDetail: "larger, and farther apart",
-    wet: "One giant target for each step",
+    wet: "One giant button for each step",
     offer: "Offer it",
     offerDetail: "when the screen is wet",
     always: "Always",

@@ -170,9 +170,9 @@ export const label = {
   neither: "This browser can neither share nor copy. Mark the text below and copy it by hand.",
   means: "What the label says, and why",
   sizeRule:
-    "Size: type is never smaller than 2.3 mm (6.5 pt), its small letters 1.2 mm high (EU 1169/2011, Article 13). A long name shrinks, then wraps. Where room is short, reminders go first, then the day it was made, then the code. What is sold in bottles may need larger figures by your local code.",
+    "Size: type is never smaller than 2.3 mm (6.5 pt). Its small letters are 1.2 mm high (EU 1169/2011, Article 13). A long name shrinks, then wraps. Where room is short, reminders go first, then the day it was made, then the code. What is sold in bottles may need larger figures by your local code.",
   strengthRule:
     "Strength: worked out from what was poured, not measured, and rounded to 0.5 % vol. Rounding moves it by 0.25 % vol at most; labels of spirits may be 0.3 % vol out (US 27 CFR 19.356 and the EU alike). Where a strength must be declared, have it measured.",
   allergenRule:
-    "Allergens: from the cupboard's entries for everything that went in, the milk of the wash among it, in the order of the EU list. Check every pack.",
+    "Allergens: from the cupboard's entries for everything that went in, with the milk of the wash. They stand in the order of the EU list. Check every pack.",
 };

@@ -53,7 +53,7 @@ export const learnt = {
     few: (count: string) => `${batches(count)}: n is too small to say. The search begins at eight.`,
     why: "Things that rose and fell together in your batches. It does not say that one made the other: other things may have changed at the same time.",
     looked: (count: string, batchCount: string) =>
-      `${count} pairs of an input and a result were looked at in ${batches(batchCount)}.`,
+      `${count} pairs of how it was made and how it came out were looked at, in ${batches(batchCount)}.`,
     nothing: "None of them stands out from what chance would show.",
     rest: "All other pairs",
     more: (input: string, result: string) =>

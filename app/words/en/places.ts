@@ -20,7 +20,7 @@ export const places = {
   updateOther: "Close the other windows of the app first.",
   updateReopen: "Close the app fully and open it again to start the new version.",
   updateLater:
-    "It waits until nobody has work in hand, no alarm is due within half an hour, and every form is saved.",
+    "It waits until work in hand is done, forms are saved and no alarm is due within half an hour.",
   notSaved: (why: string) =>
     `NOT SAVED: ${why}. What you did last is not stored. Do it again; if this stays, close the app fully and open it again.`,
   noBeginning: "the batch has no beginning",

@@ -140,7 +140,7 @@ export const plan = {
     pour: "Of its price on the menu",
     noMenuPrice: "No price on the menu yet:",
     setMenuPrice: "set it in the spec",
-    unpriced: "Without a price, so every figure here is a least:",
+    unpriced: "Without a price, so every figure here is a minimum:",
     nonePriced: "Give these a price in the cupboard:",
     ingredientsOnly: "Ingredients alone: no garnish, ice, filters, work or tax.",
   },

@@ -5,7 +5,7 @@ type About = Readonly<Record<string, string | number>>;
 
 /** What a line of a backup calls a record, in words. */
 const KINDS: Readonly<Record<string, string>> = {
-  event: "event",
+  event: "log entry",
   spec: "spec",
   ingredient: "ingredient",
   procedure: "procedure",
@@ -114,18 +114,18 @@ export const refusals: Readonly<Record<string, (about: About) => string>> = {
   "line-not-utf8": () =>
     "holds letters in another encoding than UTF-8: damaged, or saved again by another program.",
   "line-too-deep": ({ most }) => `brackets nested more than ${most} deep, which no entry has.`,
-  "line-not-json": () => "cannot be read (no JSON): cut off, or altered.",
+  "line-not-json": () => "cannot be read: cut off, or altered.",
   "line-no-record": () => "holds no entry.",
   "line-unknown-kind": ({ kind }) =>
     `is of a kind that this version does not know: “${kind}”. A newer one may.`,
   "line-unknown-event": ({ type }) =>
-    `is an event that this version does not know: “${type}”. A newer one may.`,
+    `is a log entry that this version does not know: “${type}”. A newer one may.`,
   "line-field": ({ kind, field }) =>
     field === ""
       ? `holds no ${KINDS[kind ?? ""] ?? kind}.`
       : `in this ${KINDS[kind ?? ""] ?? kind} “${field}” is not as expected.`,
   "line-differs-here": () =>
-    "something else of the same id is here already; what is here stays as it is.",
+    "this entry is here already with other content; what is here stays as it is.",
   "line-differs-above": () =>
-    "something else of the same id stands in a line above; that one counts.",
+    "this entry stands in a line above with other content; that one counts.",
 };

@@ -163,7 +163,7 @@ export const run = {
   pressAgain: "Press once more now, or keep the key down.",
   wet: {
     ask: "Wet hands?",
-    means: "One giant target for each step",
+    means: "One giant button for each step",
     all: "Back to all",
   },
   undone: "Taken back",

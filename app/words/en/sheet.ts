@@ -28,9 +28,9 @@ export const sheet = {
     return `Temperature now, ${degreeSign()}`;
   },
   noteTemperature: "Note the temperature",
-  get temperatureFault() {
-    return `Type a temperature from ${degreesBare(-30)} to ${degreesBare(110)}, such as ${degreesTyped(4.5)}.`;
-  },
+  /** Degrees C. */
+  temperatureFault: (low: number, high: number) =>
+    `Type a temperature from ${degreesBare(low)} to ${degreesBare(high)}, such as ${degreesTyped(4.5)}.`,
   addLot: "Lot number on the pack",
   lotOf: "Lot of",
   lotDate: "Days until its use-by date, if it has one",

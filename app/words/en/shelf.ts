@@ -32,7 +32,7 @@ const reasons: readonly string[] = [
 export const shelf = {
   title: "Shelf",
   empty:
-    "Nothing is bottled now. Each bottled batch stands here, the earliest use-by first, with what is left of it and when to make the next.",
+    "Nothing is bottled now. Each bottled batch stands here, the earliest use-by first. It shows what is left, and when to make the next.",
   count: (batches: number, past: number) =>
     `${batches === 1 ? "1 batch" : `${batches} batches`}${past > 0 ? `, ${past} past use-by` : ""}`,
   useBy: (date: string) => `Use by ${date}`,
@@ -93,7 +93,7 @@ export const shelf = {
     startBy: (when: string) => `Start the next batch by ${when}.`,
     startNow: "Start the next batch now.",
     rate: (perDay: number, evenings: number, of: number) =>
-      `About ${perDay < 10 ? Math.round(perDay * 10) / 10 : Math.round(perDay)} serves a day: an estimate from ${evenings} evenings in ${of} days that were noted here.`,
+      `About ${serves(perDay < 10 ? Math.round(perDay * 10) / 10 : Math.round(perDay))} a day: an estimate from ${evenings} evenings in ${of} days that were noted here.`,
     doing: {
       planned: "The next batch is on the prep list.",
       made: "The next batch is being made.",

@@ -31,6 +31,7 @@ export const alarm: Spoken<typeof english.alarm> = {
   heard: "Ya estoy aquí",
   lateBy: (length) => `${length} de retraso`,
   dueNow: "toca ahora",
+  waitsOnBench: (what) => `Oído. ${what} espera en la Mesa.`,
   others: (count) => `y ${count} más`,
   status: {
     "rings-here": "Suena aquí. Deja esta pantalla encendida.",
@@ -45,10 +46,10 @@ export const alarm: Spoken<typeof english.alarm> = {
     "out-of-sight": "Fuera de la vista: suena cuando vuelvas.",
     "no-sound": "Este navegador no tiene sonido. Pon la alarma del teléfono.",
     "sound-blocked": "En silencio hasta que toques la pantalla.",
-    "sound-unheard": "Sonido sin comprobar: hazlo en Ajustes.",
-    "sound-check-old": "Sonido comprobado hace más de 12 h: repítelo en Ajustes.",
+    "sound-unheard": "Sonido sin probar: hazlo en Ajustes.",
+    "sound-check-old": "Sonido probado hace más de 12 h: repítelo en Ajustes.",
     "screen-lock-refused": "La pantalla puede apagarse: déjala encendida o sonará tarde.",
     "screen-lock-absent": "La pantalla puede apagarse: déjala encendida o sonará tarde.",
   },
-  checkSound: "Comprobar el sonido",
+  checkSound: "Probar el sonido",
 };

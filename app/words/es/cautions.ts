@@ -35,8 +35,8 @@ const CODES: Readonly<Record<string, Words>> = {
     full: "Con 50 % vol o más suelta vapor que arde: mantenlo lejos de llamas y placas calientes, y mídelo con exactitud.",
   },
   grapefruit: {
-    short: "Pomelo: actúa sobre algunos medicamentos",
-    full: "El pomelo cambia el efecto de algunos medicamentos. Nómbralo en la carta y a quien pregunte.",
+    short: "Pomelo (toronja): actúa sobre medicinas",
+    full: "El pomelo (toronja) cambia el efecto de algunos medicamentos. Nómbralo en la carta y a quien pregunte.",
   },
   quinine: {
     short: "Contiene quinina",
@@ -47,8 +47,8 @@ const CODES: Readonly<Record<string, Words>> = {
     full: "El haba tonka y la casia aportan cumarina: prohibida en alimentos en EE. UU., limitada en otros sitios. Sigue tu normativa local.",
   },
   "fresh-juice": {
-    short: "Zumo fresco",
-    full: "El zumo fresco sin pasteurizar no es para clientes de más riesgo, y el zumo envasado tiene normas propias.",
+    short: "Jugo fresco",
+    full: "El jugo fresco sin pasteurizar no es para clientes de más riesgo, y el jugo envasado tiene normas propias.",
   },
   "over-seven-days": {
     short: "Guardado más de 7 días: mira tu normativa",
@@ -56,7 +56,7 @@ const CODES: Readonly<Record<string, Words>> = {
   },
   "local-use-by": {
     short: "Fecha de la casa: sigue tu normativa local",
-    full: "La fecha de caducidad es norma de esta casa; el día de elaboración es el día 1. Tu normativa local puede dar menos días, y una fecha anterior en la leche o el zumo manda.",
+    full: "La fecha de caducidad es norma de esta casa; el día de elaboración es el día 1. Tu normativa local puede dar menos días, y una fecha anterior en la leche o el jugo manda.",
   },
   "local-sale": {
     short: "Venta solo según tu normativa local",
@@ -71,7 +71,7 @@ export const cautions: Spoken<typeof english.cautions> = {
     judge:
       "Esta aplicación calcula cifras. No puede saber si una bebida es apta para servirse: eso lo juzgas tú según tu normativa local.",
     get cold() {
-      return `Lácteos, zumo fresco y lo que se hace con ellos: a ${degrees(5)} o menos, en recipientes limpios, cada uno con su fecha. Ante la duda, se tira.`;
+      return `Lácteos, jugo fresco y lo que se hace con ellos: a ${degrees(5)} o menos, en recipientes limpios, cada uno con su fecha. Ante la duda, se tira.`;
     },
     alcohol:
       "El alcohol solo no conserva nada: entre lo ensayado no hubo ninguna bebida clarificada con leche.",

@@ -17,7 +17,7 @@ export const compare: Spoken<typeof english.compare> = {
   demo: "Muestra",
   plan: "El plan",
   sides: "Qué se pone junto a qué",
-  differed: "En qué se hicieron distinto",
+  differed: "Qué se hizo distinto",
   differedWhy:
     "Primero la mayor diferencia. Dice qué fue más distinto, no qué causó la diferencia.",
   same: "Nada de lo anotado fue distinto.",
@@ -66,7 +66,7 @@ export const compare: Spoken<typeof english.compare> = {
     strength: "Grado",
     sugar: "Azúcar",
     acid: "Ácido",
-    ratio: "Rela­ción",
+    ratio: "Rela\u00adción",
     says: (parts) => `En la botella: ${parts}.`,
     saysGlass: (parts) => `En la copa: ${parts}.`,
     part: (letter, abv, sugar, acid) => `${letter} ${abv}, azúcar ${sugar}, ácido ${acid}`,
@@ -78,7 +78,7 @@ export const compare: Spoken<typeof english.compare> = {
     says: (parts) => `Lo que había pasado al final: ${parts}.`,
     part: (letter, amount, time) => `${letter} ${amount} tras ${time}`,
     reading:
-      "Cada uno desde su comienzo. Las marcas son lecturas; la última es el rendimiento medido.",
+      "Cada uno desde su comienzo. Los puntos son lecturas; la última es el rendimiento medido.",
     hours: "horas",
     time: "Tras",
     amount: "Pasó",
@@ -87,12 +87,12 @@ export const compare: Spoken<typeof english.compare> = {
   stages: {
     title: "Grado de etapa en etapa",
     says: (parts) => `${parts}.`,
-    part: (stage, planned, actual) => `${stage}: planeado ${planned}, salió ${actual}`,
-    partPlanned: (stage, planned) => `${stage}: planeado ${planned}`,
+    part: (stage, planned, actual) => `${stage}: plan ${planned}, salió ${actual}`,
+    partPlanned: (stage, planned) => `${stage}: plan ${planned}`,
     reading:
       "A es el plan; B, lo que resulta de la leche, el rendimiento y el refuerzo medidos. Aquí nadie mide el grado.",
     stage: "Etapa",
-    planned: "A: planeado",
+    planned: "A: plan",
     actual: "B: salió",
     names: {
       mixed: "Mezclado",
@@ -105,8 +105,8 @@ export const compare: Spoken<typeof english.compare> = {
   services: {
     title: "La misma bebida, servida de otro modo",
     why: "Calculado con la receta para el mismo número de copas. Elige de dos a cuatro.",
-    washed: "clari­ficado",
-    unwashed: "sin clari­ficar",
+    washed: "clari\u00adficado",
+    unwashed: "sin clari\u00adficar",
     name: (washed, method) => `${method}, ${washed}`,
     glass: "En la copa",
     glassMl: "Cantidad",

@@ -5,7 +5,7 @@ import { counted } from "./count.ts";
 export const days: Spoken<typeof english.days> = {
   title: "Lista de preparación",
   link: "A la lista de preparación",
-  trouble: "Los próximos días no salen como se planeó.",
+  trouble: "Los próximos días no salen como se planificó.",
   see: "Ver por qué",
   empty:
     "No hay nada planificado. Planifica un lote, di para cuándo debe estar listo y ponlo en la lista: desde ahí se calcula hacia atrás.",
@@ -45,7 +45,7 @@ export const days: Spoken<typeof english.days> = {
   breaks: {
     time: (name, by) => `No hay tiempo suficiente: ${name} iría con ${by} de retraso.`,
     standing: (name, by) => `${name} esperaría ${by} más de lo permitido.`,
-    more: (what, by, name) => `${what}: harían falta ${by} más. Se nota en ${name}.`,
+    more: (what, by, name) => `${what}: ${by} de menos. Se nota en ${name}.`,
     instead: "O, en su lugar:",
     also: "Además:",
     least: "El plan que sigue lo deja en lo mínimo.",
@@ -54,9 +54,9 @@ export const days: Spoken<typeof english.days> = {
   resources: {
     person: "Manos",
     "filter-stand": "Soportes de filtro",
-    fridge: "Sitio en la nevera",
+    fridge: "Sitio en el refrigerador",
     freezer: "Sitio en el congelador",
-    blender: "Batidoras",
+    blender: "Batidoras de vaso",
     burner: "Fuegos",
   },
   amounts: {
@@ -97,11 +97,11 @@ export const days: Spoken<typeof english.days> = {
   changeRoom: "Cambiarlo en Ajustes",
   guess:
     "Cinco minutos por cada cosa hecha a mano; una infusión, lo más que dura; un goteo, según su volumen hasta que se lea.",
-  toHand: "Pasarla a otro",
+  toHand: "Pasarla a otro teléfono",
   print: "Imprimir",
   noPrint:
     "Este navegador no puede imprimir. Comparte el archivo de calendario o copia la lista a mano.",
-  calendar: "Archivo de calen­dario",
+  calendar: "Archivo de calen\u00addario",
   calendarDetail: "Calculado hacia atrás desde la entrega. Las alarmas del lote van primero.",
   waits: (name, step) => `${name}: ${step} sigue`,
 };

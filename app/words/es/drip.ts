@@ -68,7 +68,7 @@ export const drip: Spoken<typeof english.drip> = {
   },
   weigh: {
     how: "Cómo se mide",
-    volume: "Volu­men",
+    volume: "Volu\u00admen",
     weight: "Peso",
     unit: "g",
     tare: {

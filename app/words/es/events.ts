@@ -74,7 +74,7 @@ const LOOKS: Readonly<Record<EventMap["look.noted"]["look"], string>> = {
 
 const STANDS: Readonly<Record<EventMap["vessel.moved"]["to"], string>> = {
   counter: "en la barra",
-  fridge: "en la nevera",
+  fridge: "en el refrigerador",
   freezer: "en el congelador",
 };
 
@@ -93,7 +93,7 @@ const late = (ms: number): string => (isLate(ms) ? `, ${duration(ms)} después d
 
 const sayings: Sayings = {
   "run.started": ({ batch, plan, appVersion }, { style }) =>
-    `Empezado ${batch}: ${plan.spec.name}, ${volume(plan.finalMl, style)} planeados. Versión de la aplicación ${appVersion}.`,
+    `Empezado ${batch}: ${plan.spec.name}, ${volume(plan.finalMl, style)} según el plan. Versión de la aplicación ${appVersion}.`,
   "step.started": ({ visit }, { step }) => `Paso empezado: ${step(visit)}`,
   "step.finished": ({ visit }, { step }) => `Paso terminado: ${step(visit)}`,
   "line.poured": ({ line }, about) => `En el recipiente: ${about.line(line)}`,
@@ -103,9 +103,9 @@ const sayings: Sayings = {
   "run.resumed": () => "Retomado",
   "ready.set": ({ by }) => `Debe estar listo ${day(by)}, ${clockTime(by)}`,
   "vessel.moved": ({ to }) => `Puesto ${STANDS[to]}`,
-  "hands.changed": ({ initials }) => `Lo sigue ${initials}`,
+  "hands.changed": ({ initials }) => `Relevo: lo sigue ${initials}`,
   "lot.noted": ({ ingredient, lot, useBy }, about) =>
-    `Lote de ${about.ingredient(ingredient)}: ${lot}${useBy === undefined ? "" : `, caduca ${day(useBy)}`}`,
+    `Número de lote, ${about.ingredient(ingredient)}: ${lot}${useBy === undefined ? "" : `, caduca ${day(useBy)}`}`,
   "run.repoured": (event, { style }) =>
     `Turbio vertido de nuevo: ${volume(event.ml, style)}${ofWeight(event)}`,
   "yield.logged": (event, { style }) =>
@@ -113,7 +113,7 @@ const sayings: Sayings = {
   "tare.noted": ({ vessel, grams }) => `${EMPTY[vessel]}, pesado vacío: ${mass(grams)}`,
   "shape.noted": ({ shape }) => drip.looked[shape],
   "topup.poured": ({ ml, planned, advised }, { style }) =>
-    `Reforzado con ${volume(ml, style)} (planeado ${volume(planned, style)}, aconsejado ${volume(advised, style)})`,
+    `Reforzado con ${volume(ml, style)} (según el plan ${volume(planned, style)}, aconsejado ${volume(advised, style)})`,
   "alarm.heard": ({ visit, at, dueAt }, { step }) =>
     `Alarma atendida: ${step(visit)}${late(at - dueAt)}`,
   "alarm.handed": ({ at, dueAt, to, who }) =>
@@ -134,8 +134,8 @@ const sayings: Sayings = {
   "taste.noted": ({ by, scores, words }) => tasting.said(by, scores, words),
   "verdict.given": ({ verdict, repeat, text }) =>
     [tasting.verdicts[verdict], tasting.repeats[repeat], ...(text === "" ? [] : [text])].join(", "),
-  "tag.added": ({ tag }) => `Marcado: ${tag}`,
-  "tag.removed": ({ tag }) => `Marca quitada: ${tag}`,
+  "tag.added": ({ tag }) => `Marcador puesto: ${tag}`,
+  "tag.removed": ({ tag }) => `Marcador quitado: ${tag}`,
   "photo.added": () => "Foto hecha",
   "photo.removed": () => "Foto quitada",
   "stock.poured": ({ count, unit, ml }, { style }) =>

@@ -26,7 +26,7 @@ export const handOver: Spoken<typeof english.handOver> = {
   somebody: "Alguien",
   calendar: "Archivo de calendario",
   calendarNote:
-    "Un calendario da como mucho un aviso corto: algunos calendarios pierden la alarma.",
+    "Un calendario da como mucho una señal corta: algunos calendarios pierden la alarma.",
   calendarEntry: (name, verb) => `${name}: ${verb}`,
   calendarDetail: (batch) => `${batch}. Míralo ahora.`,
   calendarFailed: "No se pudo hacer el archivo de calendario. Pon la alarma del teléfono.",

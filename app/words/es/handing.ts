@@ -27,7 +27,7 @@ export const handing: Spoken<typeof english.handing> = {
     why: "Apunta la cámara al código que el otro teléfono muestra en “Pasar a otro teléfono”. Lo hecho en los dos teléfonos se conserva. Sobre el código de una etiqueta abre ese lote.",
     open: "Abrir la cámara",
     stop: "Cerrar la cámara",
-    seen: (seen, count) => `${seen} de ${frames(count)} leídos`,
+    seen: (seen, count) => `Lectura: ${seen} de ${frames(count)}`,
     looking: "Buscando un código…",
     refused:
       "Aquí no se permite la cámara. Permítela para este sitio en los ajustes del teléfono, o pide un archivo al otro teléfono.",

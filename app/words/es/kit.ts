@@ -10,7 +10,7 @@ export const kit: KitWords = {
   title: "Ajustes",
   sound: {
     title: "Prueba de sonido",
-    why: "La aplicación solo dice que sonará después de que alguien la haya oído en este teléfono. Pon el teléfono donde vaya a estar, aléjate dos metros y haz que suene.",
+    why: "La aplicación no dice que sonará hasta que alguien haya oído la alarma en este teléfono. Pon el teléfono donde vaya a estar, aléjate dos metros y haz que suene.",
     play: "Hacer sonar la alarma",
     again: "Hacerla sonar otra vez",
     ask: "¿La oíste a dos metros?",
@@ -36,14 +36,14 @@ export const kit: KitWords = {
     },
   },
   notices: {
-    title: "Un aviso al salir",
-    why: "Justo después de salir de la aplicación aún puede mostrar un aviso cuando algo toca. Decide el teléfono; no se promete nada.",
-    ask: "Permitir un aviso",
+    title: "Una notificación al salir",
+    why: "Justo después de salir de la aplicación aún puede mostrar una notificación cuando algo toca. Decide el teléfono; no se promete nada.",
+    ask: "Permitir notificaciones",
     states: {
-      granted: "Permitido.",
-      refused: "No permitido. Se cambia en los ajustes del teléfono para este sitio.",
+      granted: "Permitidas.",
+      refused: "No permitidas. Se cambia en los ajustes del teléfono para este sitio.",
       unasked: "Aún sin preguntar.",
-      absent: "Este navegador no tiene avisos.",
+      absent: "Este navegador no tiene notificaciones.",
     },
   },
   units: {
@@ -80,9 +80,9 @@ export const kit: KitWords = {
     title: "Manos y sitio",
     why: "La lista de preparación se planifica dentro de esto.",
     labels: {
-      people: "Personas preparando",
+      people: "Personas en preparación",
       filterStands: "Soportes de filtro",
-      fridge: "Sitio en la nevera para lotes, litros",
+      fridge: "Sitio en el refrigerador para lotes, litros",
       freezer: "Sitio en el congelador para lotes, litros",
     },
     hints: {
@@ -102,7 +102,7 @@ export const kit: KitWords = {
     hand: "El teléfono se usa con la",
     right: "Mano derecha",
     left: "Mano izquierda",
-    size: "Tamaño de los mandos",
+    size: "Tamaño de los botones",
     finger: "Dedo",
     glove: "Guante",
     gloveDetail: "más grandes y separados",

@@ -28,7 +28,7 @@ const METHODS: Readonly<Record<ServeCard["method"], string>> = {
   shaken: "Agitar con hielo",
   "over-ice": "Sobre hielo",
   blended: "Batir con hielo",
-  straight: "Directo de la nevera",
+  straight: "Directo del refrigerador",
 };
 
 const contains = (allergens: readonly Allergen[]): string =>
@@ -100,7 +100,7 @@ const GARNISH = "Lo que aporta la decoración no figura.";
 
 export const label: Spoken<typeof english> = {
   title: "Etiqueta",
-  lost: "Este lote no está en este teléfono, así que no hay nada que etiquetar. Tómalo en Ajustes del teléfono que lo hizo.",
+  lost: "Este lote no está en este teléfono, así que no hay nada que etiquetar. En Ajustes, tómalo del teléfono que lo hizo.",
   toLog: "Su ficha",
   toShelf: "Estante",
   planned: "Aún sin embotellar: grado y botellas son los del plan.",

@@ -55,7 +55,7 @@ export const learnt: Spoken<typeof english.learnt> = {
       `${batches(count)}: n es muy pequeño para decirlo. La búsqueda empieza con ocho.`,
     why: "Cosas que subieron y bajaron juntas en tus lotes. No dice que una causara la otra: a la vez pueden haber cambiado otras.",
     looked: (count, batchCount) =>
-      `Se miraron ${count} pares de una entrada y un resultado en ${batches(batchCount)}.`,
+      `Se miraron ${count} pares de un factor y un resultado en ${batches(batchCount)}.`,
     nothing: "Ninguno destaca sobre lo que daría el azar.",
     rest: "Todos los demás pares",
     more: (input, result) => `Cuando “${input}” era mayor, “${result}” era casi siempre mayor`,

@@ -30,7 +30,7 @@ export const places: Spoken<typeof english.places> = {
   noBeginning: "al lote le falta el comienzo",
   keepsWriting: "otra ventana sigue escribiendo en este lote",
   noRoom:
-    "NO GUARDADO: al teléfono no le queda sitio. Lo último que hiciste no está guardado. Borra vídeos, fotos o aplicaciones del teléfono y hazlo otra vez.",
+    "NO GUARDADO: al teléfono no le queda espacio. Lo último que hiciste no está guardado. Borra vídeos, fotos o aplicaciones del teléfono y hazlo otra vez.",
   penElsewhere: "Ahora escribe otra ventana de la aplicación: esta solo muestra.",
   takePen: "Trabajar en esta ventana",
   newerStorage:

@@ -24,7 +24,7 @@ export const figureNames: Readonly<Record<string, string>> = {
   scale: "Escala",
   share: "Parte de ello",
   density: "Densidad",
-  step: "Marca del útil",
+  step: "Graduación del útil",
   "top-up": "Destilado reservado",
   "washed-strength": "Grado tras clarificar",
   "spirit-strength": "Grado de lo reservado",

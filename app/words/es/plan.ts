@@ -15,7 +15,7 @@ export const plan: Spoken<typeof english.plan> = {
   by: {
     serves: "Copas",
     bottles: "Botellas",
-    volume: "Volu­men",
+    volume: "Volu\u00admen",
     vessel: "Recipiente",
     stock: "Lo que hay",
   },
@@ -24,7 +24,7 @@ export const plan: Spoken<typeof english.plan> = {
   bottleSize: "Tamaño de botella, ml",
   finalVolume: "En la botella, ml",
   vesselVolume: "Punch y leche llenan, ml",
-  stock: "Gastar todo el",
+  stock: "Gastar todo lo que hay de",
   onHand: (unit) => `Hay, ${unit}`,
   typed: (least, most) => `Escribe un número de ${least} a ${most}.`,
   inTheBottle: "en la botella",
@@ -46,8 +46,8 @@ export const plan: Spoken<typeof english.plan> = {
     says: (count, milk) =>
       milk === undefined ? ingredients(count) : `${ingredients(count)} y ${whole(milk)} de leche`,
     amounts: "Cantidades",
-    exact: "Justas",
-    jigger: (step) => `Medi­dor ${whole(step)}`,
+    exact: "Exactas",
+    jigger: (step) => `Medi\u00addor ${whole(step)}`,
     scale: (step) => `Báscula ${whole(step)}`,
     change: (changes) => `Frente a lo exacto: ${changes.map(whole).join(", ")}`,
     changes: {
@@ -74,13 +74,13 @@ export const plan: Spoken<typeof english.plan> = {
   stages: "Equilibrio",
   stagesSay: (bottled, glass) => `${whole(`${bottled} en botella`)}, ${whole(`${glass} en copa`)}`,
   stage: {
-    mixed: "Mez­clado",
-    washed: "Clari­ficado",
-    "topped-up": "Embo­tellado",
+    mixed: "Mez\u00adclado",
+    washed: "Clari\u00adficado",
+    "topped-up": "Embo\u00adtellado",
     glass: "En la copa",
   },
   rows: {
-    volume: "Volu­men",
+    volume: "Volu\u00admen",
     strength: "Grado, % vol",
     sugar: "Azúcar g/L",
     acid: "Ácido g/L",
@@ -91,12 +91,12 @@ export const plan: Spoken<typeof english.plan> = {
     "Toca un número para ver cómo se calculó. ± es el margen probable de etiquetas y medidores.",
 
   curdle: "¿Cuajará?",
-  verdict: { clearly: "Clara­mente", borderline: "Al límite", no: "No" },
+  verdict: { clearly: "Clara\u00admente", borderline: "Al límite", no: "No" },
   phBand: (low, high) => `pH ${low} a ${high}`,
   ph: "Punch y leche juntos",
   onset: "Esta leche cuaja a este pH o menos",
   fixes: {
-    moreJuiceMl: (amount) => `${amount} más de zumo`,
+    moreJuiceMl: (amount) => `${amount} más de jugo`,
     lessDairyMl: (amount) => `${amount} menos de leche`,
     moreBaseMl: (amount) => `${amount} más de destilado base`,
     moreAcidG: (amount) => `${amount} de ácido cítrico`,
@@ -119,7 +119,7 @@ export const plan: Spoken<typeof english.plan> = {
     "Que cuaje y tenga un pH bajo no lo conserva: una bebida clarificada sigue llevando leche y debe estar fría.",
 
   pull: {
-    title: "Lista de compra",
+    title: "Qué sacar",
     says: (packs) => counted(packs, "botella o envase", "botellas y envases"),
     packs: (count, size) => whole(`${count} × ${size}`),
     uses: (amount, left) => `${whole(amount)} usados, sobran ${whole(left)}`,
@@ -154,10 +154,10 @@ export const plan: Spoken<typeof english.plan> = {
     },
     freezes: (at) => `La botella se congela, desde ${whole(at)}`,
     stays: (at) => `La botella sigue líquida, hasta ${whole(at)}`,
-    close: (at) => `La botella empieza a congelarse a ${whole(at)}: por poco`,
+    close: (at) => `La botella empieza a congelarse a ${whole(at)}: muy justo`,
     in: { freezes: "Se congela", stays: "Sigue líquida", close: "Cerca de congelarse" },
     freezesNote:
-      "Una botella llena puede reventar al congelarse: deja hueco o guárdala en la nevera.",
+      "Una botella llena puede reventar al congelarse: deja hueco o guárdala en el refrigerador.",
     get closeNote() {
       return `Los congeladores oscilan unos grados: deja ${degreesApart(3)} de margen.`;
     },
@@ -222,7 +222,7 @@ export const plan: Spoken<typeof english.plan> = {
   startLot: (count) => `una tanda de ${count}`,
   cannot: "Esto aún no se puede planificar",
   nearest: (abv) => `Reforzar hasta ${abv}`,
-  inProportion: "Añadirlo en proporción",
+  inProportion: "Reforzar en proporción",
   noProcedure:
     "El proceso de esta receta ya no está. Elige otro en la receta y luego empieza el lote.",
   working: "Cómo se calculó",

@@ -14,12 +14,12 @@ export const procedures: Spoken<typeof english.procedures> = {
   shipped: "Los de toda casa",
   sum: (count, length) => `${steps(count)}, unos ${length}`,
   sumAtLeast: (count, length) => `${steps(count)}, ${length} como mínimo`,
-  usedBy: (names) => `Lo usan ${names}`,
+  usedBy: (names) => `Se usa en ${names}`,
   open: (name) => `Abrir ${name}`,
   openIt: "Abrir",
   copy: "Copiar",
   copyOf: (name) => `Copiar ${name}`,
-  copyName: (name) => `${name}, el nuestro`,
+  copyName: (name) => `${name}, versión propia`,
   toSpecs: "Todas las recetas",
 };
 
@@ -80,14 +80,19 @@ export const procedure: Spoken<typeof english.procedure> = {
   handsHint: "Normalmente 5 min",
   optional: "Vacío si no hay",
   stands: "Dónde está el recipiente",
-  standing: { "": "Donde esté", counter: "Barra", fridge: "Nevera", freezer: "Congelador" },
+  standing: {
+    "": "Donde esté",
+    counter: "Barra",
+    fridge: "Refri\u00adgerador",
+    freezer: "Congelador",
+  },
   needs: "Qué se lee",
   readings: {
     milk: "Leche, medida al entrar",
     "cloudy-run": "Turbio, vertido de nuevo",
     collected: "Recogido hasta ahora",
     yield: "Rendimiento",
-    "top-up": "Destilado reservado, añadido",
+    "top-up": "Destilado reservado, de refuerzo",
     bottled: "Botellas llenas",
     get temperature() {
       return `Temperatura, ${degreeSign()}`;
@@ -101,7 +106,7 @@ export const procedure: Spoken<typeof english.procedure> = {
   resources: {
     person: "Personas",
     "filter-stand": "Soportes de filtro",
-    blender: "Batidoras",
+    blender: "Batidoras de vaso",
     burner: "Fuegos",
   },
   asks: "Qué se pregunta",
@@ -169,5 +174,5 @@ export const procedure: Spoken<typeof english.procedure> = {
   removeAll: "Quitar este proceso",
   removeDetail: "Los lotes hechos con él conservan su copia.",
   removed: (name) => `${name} se quitó.`,
-  inUse: (names) => `Lo usan ${names}. Elige antes otro proceso ahí y luego quita este.`,
+  inUse: (names) => `Se usa en ${names}. Elige antes otro proceso ahí y luego quita este.`,
 };

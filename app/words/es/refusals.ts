@@ -3,11 +3,12 @@ import { abv, decimals, mass } from "../format.ts";
 import { storageSize } from "../storage-size.ts";
 
 const KINDS: Readonly<Record<string, string>> = {
-  event: "suceso",
+  event: "entrada del registro",
   spec: "receta",
   ingredient: "ingrediente",
   procedure: "proceso",
   planned: "lote planificado",
+  photo: "foto",
 };
 
 export const refusals: typeof english = {
@@ -21,7 +22,7 @@ export const refusals: typeof english = {
   "amount-not-positive": () => "La cantidad debe ser mayor que cero.",
   "amount-too-large": () => "Es más de una tonelada. Revisa el número y su unidad.",
   "line-without-ingredient": () =>
-    "Escribe qué es después de la cantidad, como 45 ml zumo de limón.",
+    "Escribe qué es después de la cantidad, como 45 ml jugo de limón.",
   "ingredient-impossible": ({ name }) =>
     `${name}: tanto alcohol, azúcar y ácido no cabe en un litro. Revisa sus cifras en la despensa.`,
   "dry-needs-weight": ({ name }) => `${name} se pesa, no se vierte. Da su cantidad en g.`,
@@ -70,9 +71,9 @@ export const refusals: typeof english = {
     "Eso no es de este paso. La pantalla muestra dónde está el lote; hazlo ahí otra vez.",
   "no-bottles": () => "Di cuántas botellas se llenaron, al menos una.",
   "note-empty": () => "La nota está vacía. Escribe algo antes.",
-  "taste-empty": () => "La hoja está vacía. Da al menos una nota o elige una palabra.",
+  "taste-empty": () => "La hoja está vacía. Da al menos una puntuación o elige una palabra.",
   "taster-missing": () => "Di quién probó, por sus iniciales.",
-  "tag-empty": () => "La marca está vacía. Escribe antes una palabra.",
+  "tag-empty": () => "El marcador está vacío. Escribe antes una palabra.",
   "not-bottled": () => "Este lote aún no está embotellado, así que no se puede servir de él.",
   "stock-ended": () =>
     "Este lote ya no está en el Estante: se acabó o se tiró. Deshazlo antes en su registro.",
@@ -85,7 +86,7 @@ export const refusals: typeof english = {
     "Una parte de la aplicación no se cargó, así que no se anotó nada. Cierra del todo la aplicación, ábrela otra vez y repítelo.",
   "not-saved": ({ why }) => `NO GUARDADO: ${why}. Hazlo otra vez; nada más cambió.`,
   "no-room": () =>
-    "NO GUARDADO: al teléfono no le queda sitio. Borra vídeos, fotos o aplicaciones del teléfono y hazlo otra vez; nada más cambió.",
+    "NO GUARDADO: al teléfono no le queda espacio. Borra vídeos, fotos o aplicaciones del teléfono y hazlo otra vez; nada más cambió.",
   "pen-elsewhere": () =>
     "Sin hacer: ahora escribe otra ventana de la aplicación. Pulsa “Trabajar en esta ventana” al pie de la pantalla y hazlo otra vez.",
   "newer-storage": () =>
@@ -115,17 +116,18 @@ export const refusals: typeof english = {
     "tiene letras en una codificación distinta de UTF-8: dañada, o guardada otra vez con otro programa.",
   "line-too-deep": ({ most }) =>
     `corchetes anidados más de ${most} veces, más que en cualquier entrada.`,
-  "line-not-json": () => "no se puede leer (no es JSON): cortada o alterada.",
+  "line-not-json": () => "no se puede leer: cortada o alterada.",
   "line-no-record": () => "no contiene ninguna entrada.",
   "line-unknown-kind": ({ kind }) =>
     `es de una clase que esta versión no conoce: “${kind}”. Una más nueva quizá sí.`,
   "line-unknown-event": ({ type }) =>
-    `es un suceso que esta versión no conoce: “${type}”. Una más nueva quizá sí.`,
+    `es una entrada del registro que esta versión no conoce: “${type}”. Una más nueva quizá sí.`,
   "line-field": ({ kind, field }) =>
     field === ""
-      ? `no contiene: ${KINDS[kind ?? ""] ?? kind}.`
-      : `en ${KINDS[kind ?? ""] ?? kind}, “${field}” no es como se espera.`,
+      ? `no contiene una entrada de esta clase: ${KINDS[kind ?? ""] ?? kind}.`
+      : `clase ${KINDS[kind ?? ""] ?? kind}: “${field}” no es como se espera.`,
   "line-differs-here": () =>
-    "aquí ya hay otra cosa con el mismo id; lo que hay aquí se queda como está.",
-  "line-differs-above": () => "una línea de arriba lleva otra cosa con el mismo id; vale esa.",
+    "aquí ya está esta entrada con otro contenido; lo que hay aquí se queda como está.",
+  "line-differs-above": () =>
+    "una línea de arriba lleva esta entrada con otro contenido; vale esa.",
 };

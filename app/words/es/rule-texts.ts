@@ -35,7 +35,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
   weight: { source: "definición de densidad" },
   measure: { source: "definición de densidad" },
   rounded: {
-    formula: "la marca más cercana del útil, nunca a nada",
+    formula: "la graduación más cercana del útil, nunca a nada",
     source: "el medidor y la báscula elegidos en Ajustes",
   },
   mass: { formula: "m = Σ m_i, de cada ingrediente por sus propias cifras", source: BALANCE },
@@ -95,7 +95,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
     formula: "5,1 + 0,032 × (t − 25 °C) + 0,02 por % vol, para leche de vaca",
     source:
       "Food Hydrocolloids 7 (1993) 113, resumen, para la temperatura; la pendiente con el alcohol se supone",
-    limits: "medido en leche desnatada diluida; aquí se toma a 20 °C",
+    limits: "medido en leche descremada diluida; aquí se toma a 20 °C",
   },
   freezing: {
     formula: "T_f = −[ΔT(etanol) + ΔT(azúcar) + ΔT(ácidos y sólidos)], cada uno por kg de agua",
@@ -105,7 +105,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
   "glass-temperature": {
     formula:
       "calor de la bebida + calor del hielo + calor de mezcla = 0, hasta su punto de congelación",
-    source: "balance de calor; hielo 333,55 kJ/kg; botella de la nevera tomada a 4 °C",
+    source: "balance de calor; hielo 333,55 kJ/kg; botella del refrigerador tomada a 4 °C",
     limits: `${DEGREES}; vidrio y aire no cuentan`,
   },
   ice: {
@@ -172,7 +172,7 @@ export const ruleTexts: Readonly<Record<string, RuleText>> = {
     limits: "sacarosa en agua: ácido y miel mantienen más disuelto, el destilado menos",
   },
   "sum-acid-add": {
-    formula: "m = c_buscada × V_hecho − c_zumo × V",
+    formula: "m = c_buscada × V_hecho − c_jugo × V",
     source: "balance de masas; la meta es práctica común, de memoria, sin fuente",
     limits: "de 3 a 4 % más de lo que pesa la práctica, que olvida el sitio que ocupa el ácido",
   },

@@ -20,7 +20,7 @@ const steps: Readonly<Record<string, string>> = {
   get "cold-rest"() {
     return `Tapado, a ${degreesBare(2)}–${degrees(4)}, sin moverlo.`;
   },
-  rack: "Saca el líquido claro de encima del poso sin removerlo.",
+  rack: "Trasiega el líquido claro sin remover el poso.",
   steep: "Tapado. Prueba cuando lo pida; cuela cuando esté en su punto.",
   "strain-mesh": "Cuela por la malla. No aprietes.",
   "strain-paper": "Después por papel mojado.",
@@ -93,7 +93,7 @@ export const run: Spoken<typeof english.run> = {
   noneCollected: "Nada anotado aún",
   around: {
     stands: "Dónde está",
-    standing: { counter: "Barra", fridge: "Nevera", freezer: "Congelador" },
+    standing: { counter: "Barra", fridge: "Refri\u00adgerador", freezer: "Congelador" },
     pause: "Pausa: callar sus alarmas",
     resume: "Retomarlo: sus alarmas vuelven a sonar",
     paused: "En pausa",
@@ -125,17 +125,17 @@ export const run: Spoken<typeof english.run> = {
   below: "Bajo 0",
   belowName: "Bajo cero",
   erase: "Borrar",
-  mark: "Coma decimal",
+  mark: "Separador decimal",
   take: "Anotar",
   topUp: {
     pour: (amount) => `Añade ${amount} del destilado reservado.`,
-    planned: "Planeado",
+    planned: "Plan",
     now: "Ahora",
     fixed: "La receta pide un refuerzo fijo, pase lo que pase por el filtro.",
     proportion: (share) =>
       `Pasó el ${share} del rendimiento previsto, así que el destilado va en la misma proporción.`,
     strength: (share, abv) => `Pasó el ${share} del rendimiento previsto. Con esto llega a ${abv}.`,
-    same: "El rendimiento fue el planeado, así que el refuerzo queda como estaba.",
+    same: "El rendimiento fue el del plan, así que el refuerzo queda como estaba.",
     none: "En esta receta no se reservó nada.",
     beyond: (amount) => `${amount} más de lo reservado: abre otra botella para el resto.`,
     refused: (abv) => `Con este destilado no se llega al grado pedido. Esta cantidad da ${abv}.`,
@@ -147,7 +147,7 @@ export const run: Spoken<typeof english.run> = {
     count: "Botellas llenas",
     fewer: "Una botella menos",
     more: "Una botella más",
-    total: (filled, there) => `${filled} llenos de unos ${there}`,
+    total: (filled, there) => `${filled} en botellas, de unos ${there}`,
     useBy: "Caducidad",
     earlier: "Un día antes",
     later: "Un día después",

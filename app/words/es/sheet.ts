@@ -24,21 +24,20 @@ export const sheet: Spoken<typeof english.sheet> = {
   lotUseBy: (date) => `caduca ${date}`,
   earliest: (date) =>
     `La fecha más temprana de esos lotes es ${date}: una bebida mezclada no se guarda más que eso.`,
-  hands: "Manos",
+  hands: "Relevos",
   empty: "Nada anotado.",
   get addTemperature() {
     return `Temperatura ahora, ${degreeSign()}`;
   },
   noteTemperature: "Anotar la temperatura",
-  get temperatureFault() {
-    return `Escribe una temperatura de ${degreesBare(-30)} a ${degreesBare(110)}, como ${degreesTyped(4.5)}.`;
-  },
+  temperatureFault: (low, high) =>
+    `Escribe una temperatura de ${degreesBare(low)} a ${degreesBare(high)}, como ${degreesTyped(4.5)}.`,
   addLot: "Número de lote del envase",
-  lotOf: "Lote de",
+  lotOf: "Ingrediente",
   lotDate: "Días hasta su caducidad, si la tiene",
   lotDateHint: "0 si es hoy. Déjalo vacío si no tiene.",
   lotDateFault: "Escribe un número entero de días de 0 a 3650, o déjalo vacío.",
-  noteLot: "Anotar el lote",
+  noteLot: "Anotar el número de lote",
   lotFault: "Escribe antes el número de lote.",
   addHands: "Iniciales",
   noteHands: "Tomar el relevo",

@@ -75,7 +75,7 @@ export const shelf: Spoken<typeof english.shelf> = {
   },
   over: {
     ask: (amount) =>
-      `Se anotaron ${amount} más de lo embotellado. ¿Se acabó, o hay una entrada mal?`,
+      `Anotado de más, frente a lo embotellado: ${amount}. ¿Se acabó, o hay una entrada mal?`,
     gone: "Se acabó",
     look: "Buscar la que está mal",
   },
@@ -96,7 +96,7 @@ export const shelf: Spoken<typeof english.shelf> = {
     startBy: (when) => `Empieza el próximo lote antes de ${when}.`,
     startNow: "Empieza ya el próximo lote.",
     rate: (perDay, evenings, of) =>
-      `Unas ${typed(perDay, perDay < 10 ? 1 : 0)} copas al día: estimado con ${counted(evenings, "noche", "noches")} de ${counted(of, "día", "días")} anotados aquí.`,
+      `Copas al día, unas ${typed(perDay, perDay < 10 ? 1 : 0)}: estimado con ${counted(evenings, "noche", "noches")} de ${counted(of, "día anotado", "días anotados")} aquí.`,
     doing: {
       planned: "El próximo lote está en la lista de preparación.",
       made: "El próximo lote está en marcha.",

@@ -27,7 +27,7 @@ export const names: Spoken<typeof english> = {
   get coldest() {
     return `Máximo que disuelve a ${degrees(4)}`;
   },
-  juice: "Zumo",
+  juice: "Jugo",
   acid: {
     citric: "Ácido cítrico",
     malic: "Ácido málico",
@@ -37,17 +37,17 @@ export const names: Spoken<typeof english> = {
     phosphoric: "Ácido fosfórico",
   },
   acidHas: {
-    citric: "Ácido cítrico en el zumo",
-    malic: "Ácido málico en el zumo",
-    tartaric: "Ácido tartárico en el zumo",
-    lactic: "Ácido láctico en el zumo",
-    acetic: "Ácido acético en el zumo",
-    phosphoric: "Ácido fosfórico en el zumo",
+    citric: "Ácido cítrico en el jugo",
+    malic: "Ácido málico en el jugo",
+    tartaric: "Ácido tartárico en el jugo",
+    lactic: "Ácido láctico en el jugo",
+    acetic: "Ácido acético en el jugo",
+    phosphoric: "Ácido fosfórico en el jugo",
   },
   aim: { citric: "Ácido cítrico buscado", malic: "Ácido málico buscado" },
   titratable: "Acidez valorable ahora",
   titratableAfter: "Acidez valorable después",
-  juicePh: "pH del zumo",
+  juicePh: "pH del jugo",
   saline: "Solución salina",
   salt: "Sal",
   saltShare: "Sal en peso",

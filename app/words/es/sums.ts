@@ -17,7 +17,7 @@ export const sums: Spoken<typeof english.sums> = {
       detail: "Agua para llegar a un grado, o mezclar dos o tres",
     },
     syrup: { title: "Sirope", detail: "°Brix, cantidad y si cristaliza" },
-    acid: { title: "Ajustar la acidez de un zumo", detail: "Como limón o como lima" },
+    acid: { title: "Ajustar la acidez de un jugo", detail: "Como limón o como lima" },
     saline: { title: "Solución salina", detail: "Gramos de sal para una concentración" },
     freeze: {
       title: "¿Se congelará?",
@@ -26,7 +26,7 @@ export const sums: Spoken<typeof english.sums> = {
       },
     },
     ice: { title: "Hielo", detail: "Agua, grado y temperatura en la copa" },
-    ph: { title: "pH de una mezcla", detail: "Por sus ácidos y su zumo" },
+    ph: { title: "pH de una mezcla", detail: "Por sus ácidos y su jugo" },
   },
   names,
   volumeIn: (label, unit) => `${label}, ${unit}`,
@@ -75,8 +75,8 @@ export const sums: Spoken<typeof english.sums> = {
     gum: "Goma arábiga, g",
     gumFault: "Escribe el peso de la goma, como 50. Como mucho la mitad del azúcar.",
     amount: { sugar: "Azúcar", honey: "Miel", gomme: "Azúcar" },
-    clear: "Nevera: debería seguir disuelto",
-    fridge: "Nevera: puede cristalizar",
+    clear: "En frío: debería seguir disuelto",
+    fridge: "En frío: puede cristalizar",
     get shelf() {
       return `Cristaliza incluso a ${degrees(20)}`;
     },
@@ -89,17 +89,17 @@ export const sums: Spoken<typeof english.sums> = {
     keep: "El sirope ligero se estropea antes que el denso. Guárdalo cerrado, frío y con fecha, y sigue tu normativa local.",
   },
   juice: {
-    label: "Zumo",
+    label: "Jugo",
     own: "Mis propias cifras",
-    volume: "Zumo",
-    acids: "Ácido del zumo, g por litro",
+    volume: "Jugo",
+    acids: "Ácido del jugo, g por litro",
     pH: "pH",
     pHHint: "Medido o habitual. Con él se puede calcular la acidez valorable.",
     pHNeeded: "Medido o habitual.",
     pHFault: "Escribe un pH de 1 a 7,5, como 3,6.",
     pHBelow: (low) =>
       `Estos ácidos solos están a pH ${low}. Escribe eso o más, o revisa los ácidos.`,
-    none: "Aún no lleva ácido. Escribe los ácidos, o toma un zumo de la despensa.",
+    none: "Aún no lleva ácido. Escribe los ácidos, o toma un jugo de la despensa.",
   },
   acid: {
     to: "Tan ácido como",
@@ -109,9 +109,9 @@ export const sums: Spoken<typeof english.sums> = {
     practice:
       "Estas metas son las que usan los bares, más redondas que un limón o una lima medidos. Prueba antes de servir.",
     over: (acid, has, aim) =>
-      `El zumo ya tiene ${has} de ${acid.toLowerCase()}, más de los ${aim} buscados. Elige la otra meta o rebájalo con agua.`,
+      `El jugo ya tiene ${has} de ${acid.toLowerCase()}, más de los ${aim} buscados. Elige la otra meta o rebájalo con agua.`,
     powder:
-      "El ácido en polvo pica en ojos y piel: pésalo con cuidado y aclara con agua. Etiqueta el zumo como ajustado.",
+      "El ácido en polvo pica en ojos y piel: pésalo con cuidado y enjuaga con agua. Etiqueta el jugo como ajustado.",
   },
   saline: {
     volume: "Solución salina",
@@ -134,7 +134,7 @@ export const sums: Spoken<typeof english.sums> = {
       solid: "de cuchara o duro",
     },
     get close() {
-      return `Por poco: los congeladores oscilan unos grados. Deja ${degreesApart(3)} de margen.`;
+      return `Muy justo: los congeladores oscilan unos grados. Deja ${degreesApart(3)} de margen.`;
     },
     beyond: "Ningún congelador de bar lo congela",
     get beyondWhy() {
@@ -148,7 +148,7 @@ export const sums: Spoken<typeof english.sums> = {
   ice: {
     method: "Cómo se junta con el hielo",
     methods: {
-      stirred: "Remo­vido",
+      stirred: "Remo\u00advido",
       shaken: "Agitado",
       settled: "Asentado",
       blended: "Batido",
@@ -171,9 +171,9 @@ export const sums: Spoken<typeof english.sums> = {
     tooIcy: "Más hielo del que la bebida admite: sale duro.",
   },
   ph: {
-    volume: "Zumo que lleva",
+    volume: "Jugo que lleva",
     total: "Mezcla entera",
-    totalFault: "Escribe al menos tanto como el zumo que lleva.",
+    totalFault: "Escribe al menos tanto como el jugo que lleva.",
     strength: "Grado de la mezcla, % vol",
     add: "Ácido añadido, g",
     tooSour: "Son más de 500 g por litro, más ácido del que se disuelve. Escribe menos.",

@@ -48,7 +48,7 @@ const codes: Readonly<Record<TasteWord, string>> = {
   hot: "ardiente",
   flat: "plano",
   cooked: "cocido",
-  stale: "rancio",
+  stale: "viejo",
   "sour-milk": "leche agria",
 };
 
@@ -116,13 +116,13 @@ export const tasting: Spoken<typeof english.tasting> = {
     close: "Dejarlo",
   },
   tags: {
-    title: "Marcas",
-    none: "Aún sin marcas. El Diario encuentra lotes por ellas.",
-    add: "Añadir una marca",
-    field: "Marca nueva",
-    used: "Usadas antes",
-    takeOff: (tag) => `Quitar la marca ${tag}`,
-    added: (tag) => `Marcado: ${tag}`,
-    removed: (tag) => `Marca ${tag} quitada`,
+    title: "Marcadores",
+    none: "Aún sin marcadores. El Diario encuentra lotes por ellos.",
+    add: "Añadir un marcador",
+    field: "Marcador nuevo",
+    used: "Usados antes",
+    takeOff: (tag) => `Quitar el marcador ${tag}`,
+    added: (tag) => `Marcador puesto: ${tag}`,
+    removed: (tag) => `Marcador ${tag} quitado`,
   },
 };

@@ -3,7 +3,7 @@ import type { Spoken } from "../spoken.ts";
 import { whole } from "./count.ts";
 
 export const whatIf: Spoken<typeof english.whatIf> = {
-  title: "Y si…",
+  title: "¿Y si…?",
   none: "Probar otras cifras junto a la receta",
   size: (shown) => `tamaño ${shown}`,
   held: "Reservado",
@@ -23,11 +23,11 @@ export const whatIf: Spoken<typeof english.whatIf> = {
     "Mientras el rendimiento solo se prevé, en proporción y fijo dan lo mismo. Se separan cuando se mide.",
   use: "Usar en el lote",
   keep: "Pasar a la receta",
-  reset: "Reini­ciar",
+  reset: "Borrar",
   back: "Volver a la receta",
-  kept: (version) => `En la receta queda: versión ${version}.`,
+  kept: (version) => `Guardado en la receta: versión ${version}.`,
   now: "Ahora",
-  tried: "Y si…",
+  tried: "¿Y si…?",
   change: "Cambio",
   same: "igual",
   turned: "cambia",
@@ -35,9 +35,9 @@ export const whatIf: Spoken<typeof english.whatIf> = {
   curdles: "Cuaja",
   ph: "pH de la mezcla",
   milk: "Leche",
-  yield: "Rendi­miento",
-  topUp: "Re­fuerzo",
-  bottled: "Embo­tellado",
+  yield: "Rendi\u00admiento",
+  topUp: "Re\u00adfuerzo",
+  bottled: "Embo\u00adtellado",
   serves: "Copas",
   cost: "Una copa cuesta",
   groups: {

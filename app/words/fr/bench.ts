@@ -31,6 +31,7 @@ export const alarm: Spoken<typeof english.alarm> = {
   heard: "Je suis là",
   lateBy: (length) => `${length} de retard`,
   dueNow: "c’est l’heure",
+  waitsOnBench: (what) => `Entendu. ${what} attend au Poste.`,
   others: (count) => `et ${counted(count, "autre", "autres")}`,
   status: {
     "rings-here": "Sonne ici. Laisser cet écran allumé.",

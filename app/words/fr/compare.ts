@@ -95,7 +95,7 @@ export const compare: Spoken<typeof english.compare> = {
     planned: "A : prévu",
     actual: "B : obtenu",
     names: {
-      mixed: "Punch",
+      mixed: "Mélangé",
       washed: "Clarifié",
       "topped-up": "En bouteille",
       glass: "Verre",

@@ -58,7 +58,7 @@ export const days: Spoken<typeof english.days> = {
     burner: "Feux",
   },
   amounts: {
-    litres: (value) => `${value} litres`,
+    litres: (value) => `${value} ${/^[01](?:,|$)/u.test(value) ? "litre" : "litres"}`,
     count: (value) => value,
   },
   moved: {

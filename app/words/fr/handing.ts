@@ -27,7 +27,7 @@ export const handing: Spoken<typeof english.handing> = {
     why: "Tenir la caméra au-dessus du code que l’autre téléphone montre dans « Transmettre ». Ce qui a été fait sur les deux est gardé. Au-dessus du code d’une étiquette, elle ouvre ce lot.",
     open: "Ouvrir la caméra",
     stop: "Fermer la caméra",
-    seen: (seen, count) => `${seen} sur ${frames(count)} lus`,
+    seen: (seen, count) => `Lecture : ${seen} sur ${frames(count)}`,
     looking: "Recherche d’un code…",
     refused:
       "La caméra n’est pas autorisée ici. L’autoriser pour ce site dans les réglages du téléphone, ou faire transmettre un fichier.",

@@ -46,7 +46,7 @@ export const plan: Spoken<typeof english.plan> = {
     says: (count, milk) =>
       milk === undefined ? ingredients(count) : `${ingredients(count)} et ${whole(milk)} de lait`,
     amounts: "Quantités",
-    exact: "Précis",
+    exact: "Exactes",
     jigger: (step) => `Doseur ${whole(step)}`,
     scale: (step) => `Balance ${whole(step)}`,
     change: (changes) => `Face à l’exact : ${changes.map(whole).join(", ")}`,
@@ -75,7 +75,7 @@ export const plan: Spoken<typeof english.plan> = {
   stagesSay: (bottled, glass) =>
     `${whole(`${bottled} en bouteille`)}, ${whole(`${glass} dans le verre`)}`,
   stage: {
-    mixed: "Punch",
+    mixed: "Mé\u00adlangé",
     washed: "Clarifié",
     "topped-up": "En bou\u00adteille",
     glass: "Dans le verre",

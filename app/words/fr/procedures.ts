@@ -19,7 +19,7 @@ export const procedures: Spoken<typeof english.procedures> = {
   openIt: "Ouvrir",
   copy: "Copier",
   copyOf: (name) => `Copier ${name}`,
-  copyName: (name) => `${name}, le nôtre`,
+  copyName: (name) => `${name}, version maison`,
   toSpecs: "Toutes les fiches",
 };
 
@@ -88,7 +88,7 @@ export const procedure: Spoken<typeof english.procedure> = {
     "cloudy-run": "Trouble, reversé",
     collected: "Recueilli jusqu’ici",
     yield: "Rendement",
-    "top-up": "Spiritueux réservé, ajouté",
+    "top-up": "Spiritueux réservé, en appoint",
     bottled: "Bouteilles remplies",
     get temperature() {
       return `Température, ${degreeSign()}`;

@@ -3,7 +3,7 @@ import { abv, decimals, mass } from "../format.ts";
 import { storageSize } from "../storage-size.ts";
 
 const KINDS: Readonly<Record<string, string>> = {
-  event: "événement",
+  event: "entrée du journal",
   spec: "fiche",
   ingredient: "ingrédient",
   procedure: "procédé",
@@ -117,18 +117,18 @@ export const refusals: typeof english = {
     "contient des lettres dans un autre encodage que l’UTF-8 : abîmée, ou réenregistrée par un autre programme.",
   "line-too-deep": ({ most }) =>
     `crochets emboîtés plus de ${most} fois, plus que dans aucune entrée.`,
-  "line-not-json": () => "illisible (pas du JSON) : coupée ou modifiée.",
+  "line-not-json": () => "illisible : coupée ou modifiée.",
   "line-no-record": () => "ne contient aucune entrée.",
   "line-unknown-kind": ({ kind }) =>
     `est d’une sorte que cette version ne connaît pas : « ${kind} ». Une plus récente peut-être.`,
   "line-unknown-event": ({ type }) =>
-    `est un événement que cette version ne connaît pas : « ${type} ». Une plus récente peut-être.`,
+    `est une entrée du journal que cette version ne connaît pas : « ${type} ». Une plus récente peut-être.`,
   "line-field": ({ kind, field }) =>
     field === ""
-      ? `ne contient pas : ${KINDS[kind ?? ""] ?? kind}.`
-      : `dans ${KINDS[kind ?? ""] ?? kind}, « ${field} » n’est pas comme attendu.`,
+      ? `ne contient pas d’entrée de cette sorte : ${KINDS[kind ?? ""] ?? kind}.`
+      : `sorte ${KINDS[kind ?? ""] ?? kind} : « ${field} » n’est pas comme attendu.`,
   "line-differs-here": () =>
-    "autre chose du même identifiant est déjà ici ; ce qui est ici reste tel quel.",
+    "cette entrée est déjà ici avec un autre contenu ; ce qui est ici reste tel quel.",
   "line-differs-above": () =>
-    "autre chose du même identifiant est sur une ligne plus haut ; celle-là compte.",
+    "cette entrée est sur une ligne plus haut avec un autre contenu ; celle-là compte.",
 };

@@ -30,9 +30,8 @@ export const sheet: Spoken<typeof english.sheet> = {
     return `Température maintenant, ${degreeSign()}`;
   },
   noteTemperature: "Noter la température",
-  get temperatureFault() {
-    return `Saisir une température de ${degreesBare(-30)} à ${degreesBare(110)}, comme ${degreesTyped(4.5)}.`;
-  },
+  temperatureFault: (low, high) =>
+    `Saisir une température de ${degreesBare(low)} à ${degreesBare(high)}, comme ${degreesTyped(4.5)}.`,
   addLot: "Numéro de lot sur l’emballage",
   lotOf: "Ingrédient",
   lotDate: "Jours jusqu’à sa date limite, s’il en a une",

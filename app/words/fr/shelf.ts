@@ -64,17 +64,17 @@ export const shelf: Spoken<typeof english.shelf> = {
     done: (amount) => `${amount}, c’est servi`,
   },
   end: {
-    begin: "Retirer de l’éta­gère",
+    begin: "Retirer de l’éta\u00adgère",
     open: (batch) => `Retirer ${batch} de l’étagère`,
     how: "Qu’est-il devenu ?",
     ways: endWays,
     why: "Pourquoi ?",
     reasons,
-    take: "Le retirer de l’éta­gère",
+    take: "Le retirer de l’éta\u00adgère",
   },
   over: {
     ask: (amount) =>
-      `${amount} de plus que la mise en bouteille ont été notés. Est-ce épuisé, ou une entrée est-elle fausse ?`,
+      `Noté en trop, face à la mise en bouteille : ${amount}. Est-ce épuisé, ou une entrée est-elle fausse ?`,
     gone: "C’est épuisé",
     look: "Chercher la fausse",
   },
@@ -95,7 +95,7 @@ export const shelf: Spoken<typeof english.shelf> = {
     startBy: (when) => `Commencer le prochain lot avant ${when}.`,
     startNow: "Commencer le prochain lot maintenant.",
     rate: (perDay, evenings, of) =>
-      `Environ ${typed(perDay, perDay < 10 ? 1 : 0)} verres par jour : estimation sur ${counted(evenings, "soirée", "soirées")} de ${counted(of, "jour noté", "jours notés")} ici.`,
+      `Verres par jour, environ ${typed(perDay, perDay < 10 ? 1 : 0)} : estimation sur ${counted(evenings, "soirée", "soirées")} de ${counted(of, "jour noté", "jours notés")} ici.`,
     doing: {
       planned: "Le prochain lot est sur la liste de préparation.",
       made: "Le prochain lot est en cours.",

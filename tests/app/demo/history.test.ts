@@ -1,6 +1,4 @@
 import { expect, test } from "vitest";
-import { inventedHistory } from "../../../app/demo/history/invented.ts";
-import { DEMO_SPECS } from "../../../app/demo/specs.ts";
 import { DEMO_RUN } from "../../../app/storage/demo.ts";
 import { sideOf } from "../../../core/logbook/compare/inputs.ts";
 import { learntRules } from "../../../core/logbook/learn/house-learning.ts";
@@ -9,10 +7,11 @@ import { recordOf } from "../../../core/logbook/record.ts";
 import { eventSchema } from "../../../core/run/event.ts";
 import { foldRun } from "../../../core/run/fold.ts";
 import type { Run } from "../../../core/run/run.ts";
+import { DEMO_SPECS, demoHistory } from "../../support/world/demo-bar.ts";
 
 const DAY = 24 * 3_600_000;
 const NOW = Date.UTC(2026, 10, 26, 3);
-const LOGS = inventedHistory(NOW);
+const LOGS = demoHistory(NOW);
 const runs = LOGS.map((log): Run => {
   const run = foldRun(log);
   if (run === undefined) throw new RangeError("an invented log must fold");
@@ -30,8 +29,8 @@ test("at least eighteen batches over six months, all ended, none in the future",
 });
 
 test("the same day gives the same logs, whatever the hour; every event is as the app stores it", () => {
-  expect(inventedHistory(NOW + 9 * 3_600_000)).toEqual(LOGS);
-  expect(inventedHistory(NOW + DAY)[0]?.[0]?.at).toBe((LOGS[0]?.[0]?.at ?? 0) + DAY);
+  expect(demoHistory(NOW + 9 * 3_600_000)).toEqual(LOGS);
+  expect(demoHistory(NOW + DAY)[0]?.[0]?.at).toBe((LOGS[0]?.[0]?.at ?? 0) + DAY);
   for (const event of LOGS.flat()) expect(eventSchema.safeParse(event).success).toBe(true);
   const ids = LOGS.flat().map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);

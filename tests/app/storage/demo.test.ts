@@ -1,17 +1,25 @@
 import { beforeEach, expect, test } from "vitest";
 import { inventedHistory } from "../../../app/demo/history/invented.ts";
+import { demoSpecs } from "../../../app/demo/specs.ts";
+import { french } from "../../../app/demo/words/fr.ts";
+import { writeTo } from "../../../app/storage/books.ts";
 import type { Database } from "../../../app/storage/database.ts";
 import { addDemo, DEMO_RUN, type DemoLog, removeDemo } from "../../../app/storage/demo.ts";
 import { storedRecord } from "../../../app/storage/rebuild.ts";
+import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { append, everyEvent, everything, freshPhone } from "../../support/phone/phone-storage.ts";
+import { bringIn, opened, textOf } from "../../support/world/backup-file.ts";
+import { DEMO_SPECS, demoHistory } from "../../support/world/demo-bar.ts";
 import { madeWhole, started } from "../../support/world/play-run.ts";
 
 const NOW = Date.UTC(2026, 10, 26, 3);
-const logs: readonly DemoLog[] = inventedHistory(NOW).map((events) => {
-  const record = storedRecord(events, 0);
-  if (record === undefined) throw new RangeError("an invented log must have a record");
-  return { events, record };
-});
+const withRecords = (history: ReturnType<typeof demoHistory>): readonly DemoLog[] =>
+  history.map((events) => {
+    const record = storedRecord(events, 0);
+    if (record === undefined) throw new RangeError("an invented log must have a record");
+    return { events, record };
+  });
+const logs = withRecords(demoHistory(NOW));
 
 let db: Database;
 beforeEach(async () => {
@@ -59,6 +67,38 @@ test("put in twice it is there once, and a batch that was changed keeps its chan
   const once = await everything(db);
   await addDemo(db, logs);
   expect(await everything(db)).toEqual(once);
+});
+
+/** The failure and the lucky best: somebody wrote most about those. */
+const written = (all: readonly DemoLog[]): readonly DemoLog[] =>
+  all.filter(({ events }) => events.some(({ type }) => type === "note.added"));
+
+test("a phone that has it in one language takes nothing of it from the file of another that has it in a second", async () => {
+  const theirs = inventedHistory(NOW, french, new Map(CUPBOARD.map((one) => [one.id, one])));
+  await addDemo(db, written(withRecords(theirs)));
+  await writeTo(db, "specs", demoSpecs(french));
+  await append(db, "run-a", 0, own);
+  const file = await textOf(db);
+  db = await freshPhone();
+  const ours = written(logs);
+  expect(ours).toHaveLength(2);
+  await addDemo(db, ours);
+  await writeTo(db, "specs", DEMO_SPECS);
+  const [before, demo] = [await everyEvent(db), await db.getAll("records")];
+
+  const { fresh, left, known } = await opened(db, file);
+  expect([...fresh.events.keys()].sort()).toEqual(own.map(({ id }) => id).sort());
+  expect(fresh.specs.size).toBe(0);
+  // What the bar wrote, where its words are other ones; everything else is the same.
+  expect(left.count + known).toBe(before.length + DEMO_SPECS.length);
+  await bringIn(db, file);
+  expect(await everyEvent(db)).toHaveLength(before.length + own.length);
+  expect(await everyEvent(db)).toEqual(expect.arrayContaining([...before, ...own]));
+  expect(await db.getAll("records")).toEqual(demo);
+  expect(await db.getAll("specs")).toEqual(expect.arrayContaining([...DEMO_SPECS]));
+  expect(await removeDemo(db)).toHaveLength(ours.length);
+  expect(await everyEvent(db)).toEqual(expect.arrayContaining([...own]));
+  expect(await everyEvent(db)).toHaveLength(own.length);
 });
 
 test("where there is none, nothing is removed", async () => {

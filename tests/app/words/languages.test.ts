@@ -109,6 +109,19 @@ test.each(OTHERS)("nothing in %s was left in English", (name, other) => {
   expect(left).toEqual([]);
 });
 
+const catalogues = import.meta.glob<string>("../../../app/words/**/*.ts", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
+
+test("a soft hyphen in a catalogue is written so that whoever edits it sees it", () => {
+  const files = Object.entries(catalogues);
+  expect(files.length).toBeGreaterThan(100);
+  expect(files.some(([, text]) => text.includes("\\u00ad"))).toBe(true);
+  expect(files.filter(([, text]) => text.includes("\u00ad")).map(([path]) => path)).toEqual([]);
+});
+
 test("nothing in Spanish asks or exclaims without saying so at the beginning", () => {
   const marks = (text: string, sign: string) => text.split(sign).length - 1;
   const texts = [...textsOf(spanish).values()].flat();

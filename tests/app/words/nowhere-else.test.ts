@@ -44,7 +44,7 @@ const NO_WORDS: readonly RegExp[] = [
   // Keys of a keyboard, and what a browser may lack.
   /^(?:Enter|Escape|Backspace|Delete|Audio|Notification)$/u,
   // Style, selectors, fonts, headers, the commands of a PDF.
-  /^(?:column|input:|\(pointer|mm; margin|text\/plain|inline; filename|Helvetica| Tj ET)/u,
+  /^(?:column|input[:,]|\(pointer|mm; margin|text\/plain|inline; filename|Helvetica| Tj ET)/u,
   // Each language in itself, and the one sentence that the worker says in all three.
   /^(?:English|Español|Français)$|^This file is no longer kept/u,
 ];
