@@ -56,10 +56,12 @@ export default defineConfig({
     // The policy in index.html allows no inline script, and every target knows modulepreload
     // or loads the chunk a moment later.
     // Once the worker has stored them, a link for each file costs a slow phone more than the wait;
-    // the bundler's own few lines stand in a file of theirs, and the first screen's rows need them.
+    // but the large ones that most screens share are fetched beside a screen, not after it, and the
+    // bundler's own few lines stand in a file of theirs, which the first screen's rows need.
     modulePreload: {
       polyfill: false,
-      resolveDependencies: (_, files) => files.filter((file) => /\.css$|-runtime-/.test(file)),
+      resolveDependencies: (_, files) =>
+        files.filter((file) => /\.css$|-runtime-|[/](words|shared)-/.test(file)),
     },
     assetsInlineLimit: 0,
     reportCompressedSize: false,
@@ -68,8 +70,14 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: "first", tags: ["$initial"], priority: 2 },
-            // What most screens use lies in one file: each file asked for costs a slow phone more
-            // than its few hundred bytes.
+            // What most screens use lies in two files: each file asked for costs a slow phone more
+            // than its few hundred bytes, but lists and Kit need not wait for what works sums out.
+            {
+              name: "words",
+              minShareCount: 5,
+              test: /[/]app[/](words|parts|device|storage|commands|local-time)|[/]core[/](quantity|spec[/](find-ingredient|ingredient-line)|run[/]keepsakes|board[/]calendar)|date-fns/,
+              priority: 0.5,
+            },
             {
               name: "shared",
               minShareCount: 5,

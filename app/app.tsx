@@ -4,7 +4,7 @@ import type { AlarmKind } from "../core/run/alarm.ts";
 import { type Late, later } from "./later.tsx";
 import { Logged } from "./logged.tsx";
 import { type Place, Places } from "./places.tsx";
-import { BenchScreen, benchRows } from "./screens/bench.tsx";
+import { BenchScreen, fetchRows } from "./screens/bench.tsx";
 import { Notices } from "./screens/notices.tsx";
 import { address, opening } from "./state.ts";
 import type { UpdateOutcome } from "./update.ts";
@@ -92,7 +92,7 @@ const standing = (
 ): Standing => ({ lit, Screen, fetch: Screen.fetch, ...(batch && { batch }) });
 
 const itself = (id: string): string => id;
-const bench: Standing = { lit: "bench", Screen: BenchScreen, fetch: benchRows };
+const bench: Standing = { lit: "bench", Screen: BenchScreen, fetch: fetchRows };
 
 const SCREENS: Readonly<Record<string, Standing>> = {
   "": bench,
@@ -122,13 +122,9 @@ const SCREENS: Readonly<Record<string, Standing>> = {
   kit: standing("kit", KitScreen),
 };
 
-/** Lies in one file with what else most screens share: fetched beside a screen, not after it. */
-const shared = () => import("./words/say-later.ts");
-
 /** Fetches what the screen at an address is drawn with, before it can be shown. */
 export async function fetchScreen(hash: string): Promise<void> {
-  const stands = SCREENS[routeOf(hash).place];
-  await Promise.all([stands?.fetch(), stands === bench ? undefined : shared()]);
+  await SCREENS[routeOf(hash).place]?.fetch();
 }
 
 /** Whether the Bench stands at an address. */

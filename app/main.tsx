@@ -14,15 +14,22 @@ import { type Clock, phoneClock } from "./clock.ts";
 import { atDesk, type Told } from "./desk.ts";
 import { drawInto } from "./draw-into.ts";
 import { drawn, firstLook } from "./first-look.ts";
+import { followAddress, followChoices, keepTime } from "./follow.ts";
 import { openedEarly } from "./open-early.ts";
 import { guardLinks } from "./parts/link-guard.ts";
 import { askForPen, dropPen, pen } from "./pen.ts";
-import { decisions, everyRecord, openDesk, readAgain, readEverything } from "./reading.ts";
+import {
+  decisions,
+  everyRecord,
+  openDesk,
+  readAgain,
+  readEverything,
+  takeOver,
+} from "./reading.ts";
 import {
   address,
   alarmStatus,
-  notice,
-  now,
+  isLoaded,
   opening,
   openRuns,
   settings,
@@ -30,16 +37,14 @@ import {
   updateWaiting,
 } from "./state.ts";
 import { openDatabase } from "./storage/database.ts";
-import { rememberedLanguage, rememberLanguage } from "./storage/remembered.ts";
+import { rememberedLanguage } from "./storage/remembered.ts";
 import { deviceId } from "./storage/settings.ts";
-import { degreesChosen } from "./words/house-units.ts";
 import { speak } from "./words/language.ts";
 import { say } from "./words/say.ts";
 
 // The content policy forbids code made from text: without this zod would try, and be reported.
 config({ jitless: true });
 
-const TICK = 1000;
 /** Longer than this it is said that something is wrong, ms. */
 const SLOW_TO_OPEN = 8000;
 const HOUR = 3_600_000;
@@ -52,18 +57,6 @@ const NO_BELL: AlarmStatus = {
 
 const newId = (): string => crypto.randomUUID();
 const whyNot = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
-/** Redraws once a second, and whenever the page comes back into sight. */
-function keepTime(clock: Clock): void {
-  const tick = () => {
-    now.value = clock.now();
-    const shown = notice.value;
-    if (shown !== undefined && shown.until <= now.value) notice.value = undefined;
-  };
-  tick();
-  clock.every(TICK, tick);
-  document.addEventListener("visibilitychange", tick);
-}
 
 /**
  * What rings, and what watches the phone's clock: fetched once the first screen stands. Until they
@@ -87,14 +80,6 @@ async function hangBell(
   }
 }
 
-function followAddress(): void {
-  const read = () => {
-    address.value = location.hash;
-  };
-  addEventListener("hashchange", read);
-  read();
-}
-
 /** With the first thing that is really saved, the browser is asked once to keep it. */
 function askOnceToKeep(): void {
   effect(() => {
@@ -103,26 +88,6 @@ function askOnceToKeep(): void {
       (asking) => asking.askOnce(),
       () => undefined,
     );
-  });
-}
-
-/** What style sheets and words must know of the house's choices. */
-function followChoices(): void {
-  const root = document.documentElement;
-  effect(() => {
-    const { theme, hand, glove, degrees } = settings.value;
-    degreesChosen.value = degrees;
-    if (theme === "auto") delete root.dataset.theme;
-    else root.dataset.theme = theme;
-    root.dataset.hand = hand;
-    root.toggleAttribute("data-glove", glove);
-  });
-  effect(() => {
-    // Before that nobody knows what was chosen.
-    if (opening.value.type !== "ready") return;
-    const { language } = settings.value;
-    rememberLanguage(language);
-    void speak(language);
   });
 }
 
@@ -157,7 +122,7 @@ async function openStorage(clock: Clock): Promise<void> {
   try {
     const { db, newer } = await openedEarly(news);
     if (newer) pen.value = "newer";
-    else await askForPen(readEverything);
+    else await askForPen(takeOver);
     const nameOf = async () => (newer ? "reader" : await deviceId(db, newId));
     const channel = new BroadcastChannel(CHANNEL);
     followOthers(channel);
@@ -192,7 +157,7 @@ async function standing(clock: Clock, draw: () => void): Promise<void> {
 /** A practice that is over does not stay. */
 async function tidyUp(): Promise<void> {
   if (opening.value.type !== "ready" || pen.value !== "mine") return;
-  await (await import("./storage/demo.ts")).removeEndedPractice(atDesk().db);
+  await (await import("./storage/demo.ts")).removeEndedPractice(atDesk().db, isLoaded);
 }
 
 /** Fetched and read before it is wanted; a failure shows when it is. */

@@ -13,7 +13,7 @@ import type { Clock } from "./clock.ts";
 import { statusAtStart } from "./known-status.ts";
 import { Places } from "./places.tsx";
 import type { BenchMoment } from "./screens/bench/rows.tsx";
-import { BenchNow, benchRows } from "./screens/bench.tsx";
+import { BenchNow, fetchRows } from "./screens/bench.tsx";
 import { openRuns, settings } from "./state.ts";
 import { say } from "./words/say.ts";
 import { tongue } from "./words/tongue.ts";
@@ -92,7 +92,7 @@ async function views(now: number, clock: Clock): Promise<readonly BenchView[]> {
 
 /** Leaves the outline, and tells until when it holds. */
 async function leave(script: string, clock: Clock): Promise<number> {
-  await benchRows();
+  await fetchRows();
   const drawn = await views(clock.now(), clock);
   const sheets = [...document.querySelectorAll<HTMLLinkElement>("link[rel='stylesheet']")]
     .filter(({ href }) => ROWS_SHEET.test(href))

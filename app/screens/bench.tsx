@@ -9,8 +9,8 @@ import "./bench.css";
 import "./bench/low.css";
 
 /** Fetched while storage opens: a bench on which nothing stands does not need them. */
-export const benchRows = async () => (await import("./bench/rows.tsx")).BenchRows;
-const Rows = later(benchRows);
+const Rows = later(async () => (await import("./bench/rows.tsx")).BenchRows);
+export const fetchRows = Rows.fetch;
 
 /**
  * What the hours ahead ask for is worked out once the batches stand there. The ways on from here come

@@ -168,8 +168,11 @@ test("it is not shown once it holds no more, nor what is no outline", async () =
   ].map((one) => JSON.stringify(one));
   for (const text of [...texts, "not even JSON"]) {
     await scripts(true);
+    await forget();
     await open(routes.kit);
     await bar.page.waitForLoadState("networkidle");
+    // It leaves its own once, and no other until something is done.
+    await expect.poll(left).not.toBe("");
     await put(text);
     await scripts(false);
     await open();
