@@ -1,9 +1,9 @@
 import { effect } from "@preact/signals";
 import { stepOf } from "../core/method/procedure.ts";
 import { type AlarmKind, alarmsOf } from "../core/run/alarm.ts";
-import { type Alarm, keyOf, type Ringing } from "./alarm/alarm.ts";
+import { type Alarm, keyOf, type Ringing, ringingAt } from "./alarm/alarm.ts";
 import { awakeHost, type KeepAwake, keepAwake } from "./alarm/keep-awake.ts";
-import { clearNotices, notifyAlarm } from "./alarm/notify.ts";
+import { type AlarmNotice, type Notices, noticesWith } from "./alarm/notify.ts";
 import { Ringer, soundHost } from "./alarm/ring.ts";
 import { type Watcher, watchAlarms } from "./alarm/watcher.ts";
 import type { Clock } from "./clock.ts";
@@ -12,7 +12,7 @@ import { hushSpeech, primeSpeech, sayAloud } from "./device/speech.ts";
 import { stopVibrating, vibrate } from "./device/vibrate.ts";
 import { statusFrom } from "./known-status.ts";
 import { routes } from "./routes.ts";
-import { alarmStatus, openRuns, ringing, settings } from "./state.ts";
+import { alarmStatus, opening, openRuns, ringing, settings } from "./state.ts";
 import { howLate } from "./words/how-late.ts";
 import { named } from "./words/joined.ts";
 import { say } from "./words/say.ts";
@@ -38,22 +38,14 @@ function alarms(): readonly Alarm[] {
   );
 }
 
-async function noticeAway({ alarms: [first] }: Ringing): Promise<void> {
-  const worker = await navigator.serviceWorker?.getRegistration();
-  if (worker === undefined || first === undefined) return;
-  await notifyAlarm(worker, {
-    key: keyOf(first),
-    title: first.label,
-    body: say.alarm.dueNow,
-    address: routes.run(first.runId),
-  });
-}
+const noticeOf = (alarm: Alarm): AlarmNotice => ({
+  key: keyOf(alarm),
+  title: alarm.label,
+  body: say.alarm.dueNow,
+  address: routes.run(alarm.runId),
+});
 
-async function clearNotice(was: Ringing | undefined): Promise<void> {
-  const worker = await navigator.serviceWorker?.getRegistration();
-  if (worker === undefined || was === undefined) return;
-  for (const alarm of was.alarms) await clearNotices(worker, keyOf(alarm));
-}
+const keysOf = (due: Ringing | null | undefined): readonly string[] => due?.alarms.map(keyOf) ?? [];
 
 const hidden = (): boolean => document.visibilityState === "hidden";
 
@@ -73,7 +65,7 @@ function speaker(clock: Clock): (due: Ringing) => void {
 }
 
 /** What rings, shakes, speaks and shows while something is due. */
-function watchWith(clock: Clock, ringer: Ringer): Watcher {
+function watchWith(clock: Clock, ringer: Ringer, notices: Notices): Watcher {
   const speak = speaker(clock);
   const show = (due: Ringing) => {
     ringing.value = due;
@@ -84,14 +76,18 @@ function watchWith(clock: Clock, ringer: Ringer): Watcher {
     clock,
     alarms,
     onRing: (due) => {
+      const before = keysOf(ringing.value);
       ringer.startRinging(due.kind);
       show(due);
       showBadge(due.alarms.length);
-      if (hidden()) void noticeAway(due);
+      // One that was answered beside others must not stay on the phone's lock screen.
+      notices.keepOnly(keysOf(due));
+      const more = due.alarms.filter((one) => !before.includes(keyOf(one)));
+      if (hidden()) notices.show(more.map(noticeOf));
     },
     onStill: show,
     onStop: () => {
-      void clearNotice(ringing.value);
+      notices.keepOnly([]);
       ringing.value = undefined;
       ringer.stopRinging();
       stopVibrating();
@@ -122,7 +118,10 @@ export function hangBell(clock: Clock): Bell {
   const tell = () => tellStatus(ringer, awake);
   const ringer: Ringer = new Ringer(soundHost(() => tell()));
   const awake = keepAwake(awakeHost(() => tell()));
-  const watcher = watchWith(clock, ringer);
+  const notices = noticesWith(async () => navigator.serviceWorker?.getRegistration());
+  // Those of a page that ended while it rang, where they were answered elsewhere.
+  if (opening.value.type === "ready") notices.keepOnly(keysOf(ringingAt(alarms(), clock.now())));
+  const watcher = watchWith(clock, ringer, notices);
   unlockByHand(ringer);
   // What the icon still shows from before: the first look after the log is read knows better.
   showBadge(0);
@@ -130,7 +129,7 @@ export function hangBell(clock: Clock): Bell {
     const rang = ringing.value;
     if (!hidden()) ringer.reviveSound();
     // What rings already and is left is not heard any more.
-    else if (rang !== undefined) void noticeAway(rang);
+    else if (rang !== undefined) notices.show(rang.alarms.map(noticeOf));
     watcher.look();
     tell();
   });

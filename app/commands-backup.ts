@@ -1,6 +1,6 @@
 import { type Result, refused } from "../core/quantity/result.ts";
 import { saveSettings } from "./commands.ts";
-import { atDesk, type StoreRefusal, store, why } from "./desk.ts";
+import { atDesk, onOpen, type StoreRefusal, store, why } from "./desk.ts";
 import { readEverything } from "./reading.ts";
 import type { BackupRefusal } from "./storage/backup/header.ts";
 import { type Added, importBackup } from "./storage/backup/import.ts";
@@ -31,9 +31,8 @@ export async function longWork<Value>(
 
 /** Everything the phone keeps, as one file. */
 export function makeBackup(watch: Watch): Promise<Result<MadeBackup, Stopped>> {
-  const { db, clock } = atDesk();
-  const maker = { madeAt: clock.now(), app: __APP_VERSION__ };
-  return longWork(watch, (work) => writeBackup(db, maker, work));
+  const maker = { madeAt: atDesk().clock.now(), app: __APP_VERSION__ };
+  return longWork(watch, (work) => onOpen((db) => writeBackup(db, maker, work)));
 }
 
 /** Notes that a backup was shared, or that saving it was begun: from here on it is counted anew. */
@@ -49,7 +48,7 @@ export async function readBackup(
   file: Blob,
   watch: Watch,
 ): Promise<Result<OpenedBackup, BackupRefusal | Stopped>> {
-  const read = await longWork(watch, (work) => openBackup(atDesk().db, file, work));
+  const read = await longWork(watch, (work) => onOpen((db) => openBackup(db, file, work)));
   return read.ok ? read.value : read;
 }
 

@@ -7,7 +7,7 @@ import type { RunEvent } from "../core/run/event.ts";
 import { HLC_ZERO } from "../core/run/hlc.ts";
 import type { Ingredient } from "../core/spec/ingredient.ts";
 import type { Spec } from "../core/spec/spec.ts";
-import { atDesk, barred, type StoreRefusal, store, why } from "./desk.ts";
+import { atDesk, barred, freshId, type StoreRefusal, store, why } from "./desk.ts";
 import { decisions, loadRun, readAgain } from "./reading.ts";
 import {
   logOf,
@@ -50,13 +50,13 @@ type Tried = Result<string, CommandRefusal> | undefined;
 async function tryOnce(
   runId: string,
   command: Command,
+  act: string,
   part: Awaited<ReturnType<typeof decisions>>,
 ): Promise<Tried> {
   const { clock, device, newId, announce } = atDesk();
   const log = logOf(runId);
   const decision = part.decide(log, runOf(runId), command, clock.now());
   if (!decision.ok) return decision;
-  const act = newId();
   const events: readonly RunEvent[] = part.stampDrafts(decision.value, {
     runId,
     device,
@@ -112,12 +112,15 @@ async function tryAll(
 ): Promise<Result<string, CommandRefusal>> {
   await loadRun(runId);
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
-    const tried = await tryOnce(runId, command, part);
+    const act = freshId();
+    const tried = await tryOnce(runId, command, act, part);
     if (tried !== undefined) {
       if (tried.ok) somethingSaved.value = true;
       return tried;
     }
     await readAgain(runId);
+    // A window that took over meanwhile found it confirmed, and has stored it in this one's place.
+    if (logOf(runId).some((event) => event.act === act)) return { ok: true, value: act };
   }
   return refused("not-saved", { why: say.places.keepsWriting });
 }

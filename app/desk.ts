@@ -33,9 +33,17 @@ export const atDesk = (): Desk => {
   return desk;
 };
 
+let sayLaid: () => void = () => undefined;
+
+/** Kept once the commands have what they work with. */
+export const deskLaid = new Promise<void>((resolve) => {
+  sayLaid = resolve;
+});
+
 /** Hands the commands what they work with. */
 export function layDesk(laid: Desk): void {
   desk = laid;
+  sayLaid();
 }
 
 /** What an error says. */

@@ -28,6 +28,7 @@ const hold = () =>
 /** Lets go of the pen for good: a newer version in another window has taken the database over. */
 export function dropPen(): void {
   pen.value = "newer";
+  waiting?.abort();
   letGo();
 }
 
@@ -35,8 +36,10 @@ async function become(): Promise<void> {
   waiting = undefined;
   // What the other window stored last is read before anything is written on top of it.
   await onTaken();
+  // A newer version may have taken the database over meanwhile.
+  if (pen.peek() === "newer") return;
   pen.value = "mine";
-  return hold();
+  await hold();
 }
 
 /**

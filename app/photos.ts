@@ -2,7 +2,7 @@ import { type Result, refused } from "../core/quantity/result.ts";
 import { forgettable } from "../core/run/keepsakes.ts";
 import type { Run } from "../core/run/run.ts";
 import { type CommandRefusal, perform } from "./commands.ts";
-import { atDesk, freshId, store } from "./desk.ts";
+import { atDesk, freshId, onOpen, store } from "./desk.ts";
 import { smallPicture } from "./device/picture.ts";
 import type { StoredPhoto } from "./storage/database.ts";
 import { dropPhotos, photoRoom, photosOfRun, putPhoto } from "./storage/photos.ts";
@@ -39,12 +39,11 @@ export async function addPhoto(
 
 /** The pictures of a batch that are on this phone; those removed a while ago are deleted. */
 export async function photosHere(run: Run): Promise<readonly StoredPhoto[]> {
-  const { db, clock } = atDesk();
-  const here = await photosOfRun(db, run.id);
-  const gone = new Set(forgettable(run, here, clock.now()));
+  const here = await onOpen((db) => photosOfRun(db, run.id));
+  const gone = new Set(forgettable(run, here, atDesk().clock.now()));
   if (gone.size > 0) await store((open) => dropPhotos(open, [...gone]));
   return here.filter(({ id }) => !gone.has(id));
 }
 
 /** How many pictures there are on this phone, and how much room they take, bytes. */
-export const roomOfPhotos = (): Promise<{ count: number; bytes: number }> => photoRoom(atDesk().db);
+export const roomOfPhotos = (): Promise<{ count: number; bytes: number }> => onOpen(photoRoom);

@@ -1,4 +1,4 @@
-import { atDesk, type Desk, layDesk, onOpen } from "./desk.ts";
+import { type Desk, deskLaid, layDesk, onOpen } from "./desk.ts";
 import { pen } from "./pen.ts";
 import {
   forgetRuns,
@@ -30,8 +30,8 @@ export async function decisions() {
 export type OnPart = (done: number, all: number) => void;
 
 /** Which records have to be worked out anew; only who writes may. */
-const staleHere = async (db: Database) =>
-  pen.value === "mine" ? await staleRecords(db) : undefined;
+const staleHere = async (db: Database, writes: boolean) =>
+  writes ? await staleRecords(db) : undefined;
 
 /** The books and what is being made: all that the Bench needs. */
 async function readForBench(db: Database) {
@@ -56,11 +56,14 @@ let reading: Promise<void> | undefined;
 
 async function readRest(): Promise<void> {
   // Told once: lists and plans that follow the records are worked out once.
-  const all: StoredRecord[] = [];
-  for await (const part of readRecords(atDesk().db)) all.push(...part);
+  const all = await onOpen(async (db) => {
+    const some: StoredRecord[] = [];
+    for await (const part of readRecords(db)) some.push(...part);
+    return some;
+  });
   takeRecords(all);
   // The window that writes knows itself what it removed.
-  if (pen.value === "elsewhere") {
+  if (pen.value !== "mine") {
     const there = new Set(all.map(({ id }) => id));
     const gone = records.value.filter(({ runId }) => !there.has(runId));
     forgetRuns(new Set(gone.map(({ runId }) => runId)));
@@ -68,18 +71,22 @@ async function readRest(): Promise<void> {
   recordsRead.value = true;
 }
 
+/** What could not be read is asked for again by whoever wants it next. */
+function beginReading(): Promise<void> {
+  const begun = readRest().catch((error: unknown) => {
+    if (reading === begun) reading = undefined;
+    throw error;
+  });
+  reading = begun;
+  return begun;
+}
+
 /**
  * Waits until the record of every batch is in memory: read behind the first screen's back.
  *
  * @throws DOMException when the phone's storage does not answer
  */
-export function everyRecord(): Promise<void> {
-  reading ??= readRest().catch((error: unknown) => {
-    reading = undefined;
-    throw error;
-  });
-  return reading;
-}
+export const everyRecord = (): Promise<void> => reading ?? beginReading();
 
 /**
  * Hands over what reading and writing work with, and reads what the first screen needs; what was
@@ -98,7 +105,11 @@ export async function openDesk(
 ): Promise<void> {
   const { db } = opened;
   if (pen.value === "mine") await replayPending(db);
-  const [device, stale, read] = await Promise.all([nameOf(db), staleHere(db), readForBench(db)]);
+  const [device, stale, read] = await Promise.all([
+    nameOf(db),
+    staleHere(db, pen.value === "mine"),
+    readForBench(db),
+  ]);
   layDesk({ ...opened, device });
   if (stale === undefined) return takeForBench(read);
   await rebuild(db, stale, onPart);
@@ -106,18 +117,35 @@ export async function openDesk(
 }
 
 /** Reads everything that is stored again: after an import, or after another window wrote. */
-export async function readEverything(onPart?: OnPart): Promise<void> {
-  const { db } = atDesk();
-  const stale = await staleHere(db);
-  if (stale !== undefined) await rebuild(db, stale, onPart);
-  takeForBench(await readForBench(db));
-  reading = readRest();
-  await reading;
+export async function readEverything(
+  onPart?: OnPart,
+  writes = pen.value === "mine",
+): Promise<void> {
+  await onOpen(async (db) => {
+    const stale = await staleHere(db, writes);
+    if (stale !== undefined) await rebuild(db, stale, onPart);
+    takeForBench(await readForBench(db));
+  });
+  await beginReading();
+}
+
+/**
+ * What a window does before it writes in another's place: what that one had confirmed when it ended,
+ * and records that it left to be worked out, are put right as at a start.
+ *
+ * @throws DOMException when the phone's storage does not answer
+ */
+export async function takeOver(): Promise<void> {
+  await deskLaid;
+  await onOpen(replayPending);
+  await readEverything(undefined, true);
 }
 
 /** Reads one run again after another window stored something in it. */
 export async function readAgain(runId: string): Promise<void> {
   const log = await onOpen((db) => readRun(db, runId));
+  // A practice that was removed elsewhere: what is in memory here is of nothing any more.
+  if (isLoaded(runId) && log.events.length + log.unread === 0) forgetRuns(new Set([runId]));
   takeLogs([log]);
   const { storedRecord } = await decisions();
   const record = storedRecord(log.events, log.unread);

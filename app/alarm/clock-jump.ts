@@ -9,7 +9,7 @@ export interface ClockSample {
 }
 
 /** Smaller steps are a network correcting the clock, ms. */
-const LEAST_JUMP = 2000;
+export const LEAST_JUMP = 2000;
 /** Samples further apart may have slept in between, ms. */
 const CLOSE_TOGETHER = 3000;
 

@@ -36,7 +36,7 @@ export async function askToNotify(): Promise<NotifyState> {
  * Shows a notice for an alarm that fell due just after the page was left, if code still runs and
  * the phone allows it. True when the phone took it; nothing says that anyone saw it.
  */
-export async function notifyAlarm(worker: Registration, notice: AlarmNotice): Promise<boolean> {
+async function notifyAlarm(worker: Registration, notice: AlarmNotice): Promise<boolean> {
   if (notifyState() !== "granted") return false;
   const { key, title, body, address } = notice;
   const more = { tag: key, renotify: true, requireInteraction: true };
@@ -49,13 +49,40 @@ export async function notifyAlarm(worker: Registration, notice: AlarmNotice): Pr
   }
 }
 
+/** The notices of this phone: one for each alarm, as long as that is due. */
+export interface Notices {
+  /** Shows some, also again. */
+  readonly show: (some: readonly AlarmNotice[]) => void;
+  /** Takes back every one but those of these keys, whichever page has shown it. */
+  readonly keepOnly: (keys: readonly string[]) => void;
+}
+
 /**
- * Takes back the notices of an alarm that was heard. A browser may forget one for good that it is asked
- * about while it is still being shown: never ask before `notifyAlarm` is done.
+ * Shows notices and takes them back, one after the other. A browser may forget one for good that it
+ * is asked about while it is still being shown.
  *
- * @param key - of the alarm, as in `AlarmNotice`
+ * @param worker - the worker that shows them; nothing where there is none
  */
-export async function clearNotices(worker: Registration, key: string): Promise<void> {
-  if (notifyState() === "absent") return;
-  for (const notice of await worker.getNotifications({ tag: key })) notice.close();
+export function noticesWith(worker: () => Promise<Registration | undefined>): Notices {
+  let last: Promise<void> = Promise.resolve();
+  const next = (work: (shows: Registration) => Promise<void>) => {
+    const doing = async () => {
+      const shows = notifyState() === "absent" ? undefined : await worker();
+      if (shows !== undefined) await work(shows);
+    };
+    // A worker that is going shows nothing: the alarm rings on return all the same.
+    last = last.then(doing).catch(() => undefined);
+  };
+  return {
+    show: (some) =>
+      next(async (shows) => {
+        for (const notice of some) await notifyAlarm(shows, notice);
+      }),
+    keepOnly: (keys) =>
+      next(async (shows) => {
+        for (const notice of await shows.getNotifications()) {
+          if (!keys.includes(notice.tag)) notice.close();
+        }
+      }),
+  };
 }

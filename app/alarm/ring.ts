@@ -21,6 +21,15 @@ const LEAST_SHARE = 0.2;
 /** Over less time than this nothing can be said, ms. */
 const LEAST_SPAN = 400;
 
+/** A phone that lends its speaker to nobody now may throw; what rings is shown all the same. */
+function made(make: SoundHost["web"], onChange: () => void): Voice | null {
+  try {
+    return make?.(onChange) ?? null;
+  } catch {
+    return null;
+  }
+}
+
 /** Decides which voice speaks, and says truthfully whether one would be heard. */
 export class Ringer {
   readonly #host: SoundHost;
@@ -33,7 +42,7 @@ export class Ringer {
 
   constructor(host: SoundHost) {
     this.#host = host;
-    this.#media = host.media?.(() => this.#changed()) ?? null;
+    this.#media = made(host.media, () => this.#changed());
   }
 
   /** Call inside a tap: opens the speaker, and makes a new voice where the old one is lost. */
@@ -146,7 +155,7 @@ export class Ringer {
     this.#web?.close();
     this.#last = null;
     this.#stalled = false;
-    this.#web = this.#host.web(() => this.#changed());
+    this.#web = made(this.#host.web, () => this.#changed());
   }
 }
 

@@ -2,7 +2,7 @@
 type Look = (video: HTMLVideoElement) => Promise<readonly string[]>;
 
 /** What came of asking for the camera. */
-export type CameraOutcome = "watching" | "refused" | "absent";
+export type CameraOutcome = "watching" | "refused" | "absent" | "part-missing";
 
 export interface Camera {
   /** Shows the camera in a video element and hears of every code it sees, until stopped. */
@@ -73,31 +73,75 @@ async function opened(): Promise<MediaStream | CameraOutcome> {
   }
 }
 
-/** The phone's camera as a reader of codes. `again` calls back after so many ms. */
+const release = (stream: MediaStream | undefined): void => {
+  for (const track of stream?.getTracks() ?? []) track.stop();
+};
+
+/** One that looks at what a stream shows; nothing where a part of it cannot be fetched. */
+async function lookAt(video: HTMLVideoElement, stream: MediaStream): Promise<Look | undefined> {
+  try {
+    video.srcObject = stream;
+    await video.play();
+    return (await ownLook()) ?? (await libraryLook());
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * The phone's camera as a reader of codes: on for as long as somebody looks at what it shows, never
+ * while the page is out of sight or its screen was left. `again` calls back after so many ms.
+ */
 export function cameraWith(again: (ms: number, call: () => void) => void): Camera {
   let stream: MediaStream | undefined;
-  const stop = () => {
-    for (const track of stream?.getTracks() ?? []) track.stop();
+  let ended = false;
+  let onSight: () => void = () => undefined;
+  const letGo = () => {
+    release(stream);
     stream = undefined;
   };
-  const watch: Camera["watch"] = async (video, onCode) => {
+  const stop = () => {
+    ended = true;
+    document.removeEventListener("visibilitychange", onSight);
+    letGo();
+  };
+  const isWanted = () => !ended && document.visibilityState !== "hidden";
+  const begin = async (
+    video: HTMLVideoElement,
+    onCode: (text: string) => void,
+  ): Promise<CameraOutcome> => {
     const got = await opened();
     if (!(got instanceof MediaStream)) return got;
+    // The phone may have asked for longer than anybody stayed.
+    if (!isWanted() || stream !== undefined) {
+      release(got);
+      return "watching";
+    }
     stream = got;
-    video.srcObject = got;
-    await video.play();
-    let look = (await ownLook()) ?? (await libraryLook());
+    let look = await lookAt(video, got);
+    if (look === undefined && stream === got) {
+      letGo();
+      return "part-missing";
+    }
     const step = async () => {
-      if (stream !== got) return;
+      if (stream !== got || look === undefined) return;
       try {
         for (const text of await look(video)) onCode(text);
       } catch {
-        look = await libraryLook();
+        look = await libraryLook().catch(() => look);
       }
       again(60, () => void step());
     };
     void step();
     return "watching";
+  };
+  const watch: Camera["watch"] = (video, onCode) => {
+    onSight = () => {
+      if (!isWanted()) letGo();
+      else if (stream === undefined) void begin(video, onCode);
+    };
+    document.addEventListener("visibilitychange", onSight);
+    return begin(video, onCode);
   };
   return { watch, stop };
 }

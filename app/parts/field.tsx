@@ -1,4 +1,6 @@
+import type { TargetedInputEvent } from "preact";
 import { useId, useState } from "preact/hooks";
+import { unturned } from "../../core/quantity/unturned.ts";
 import "./field.css";
 
 export interface FieldProps {
@@ -19,6 +21,8 @@ export interface FieldProps {
   readonly onEnter?: (() => void) | undefined;
 }
 
+type Typed = TargetedInputEvent<HTMLInputElement | HTMLTextAreaElement>;
+
 /** Something to type: label above, what was typed, a sentence under it. Nothing typed is ever lost. */
 export function Field(props: FieldProps) {
   const { label, value, onInput, onEnter, keyboard = "text", rows } = props;
@@ -33,6 +37,12 @@ export function Field(props: FieldProps) {
     "aria-invalid": fault !== undefined,
     "aria-describedby": `${id}-says`,
     onBlur: () => setLeft(true),
+    // What is typed or pasted is taken in here, whatever it is for.
+    onInput: ({ currentTarget }: Typed) => {
+      const text = unturned(currentTarget.value);
+      if (text !== currentTarget.value) currentTarget.value = text;
+      onInput(text);
+    },
   };
   return (
     <div class="field" data-narrow={props.narrow === true}>
@@ -47,7 +57,6 @@ export function Field(props: FieldProps) {
           autocomplete="off"
           autocapitalize={keyboard === "text" ? "sentences" : "off"}
           enterkeyhint={onEnter ? "done" : "next"}
-          onInput={(event) => onInput(event.currentTarget.value)}
           onKeyDown={(event) => {
             if (event.key !== "Enter" || event.isComposing) return;
             setLeft(true);
@@ -55,7 +64,7 @@ export function Field(props: FieldProps) {
           }}
         />
       ) : (
-        <textarea {...common} rows={rows} onInput={(event) => onInput(event.currentTarget.value)} />
+        <textarea {...common} rows={rows} />
       )}
       <p class="field-says" id={`${id}-says`} data-fault={fault !== undefined} aria-live="polite">
         {fault ?? props.hint}

@@ -4,6 +4,7 @@ import { type Ingredient, ingredientSchema } from "../../core/spec/ingredient.ts
 import { type Spec, specSchema } from "../../core/spec/spec.ts";
 import type { Checked } from "./checked.ts";
 import type { Database } from "./database.ts";
+import { inOne } from "./in-one.ts";
 
 /** Whole records, replaced when saved: the spec book, the cupboard, the procedures, the plans. */
 export interface Books {
@@ -66,11 +67,11 @@ export async function writeTo<Name extends Book>(
 ): Promise<void> {
   const tx = db.transaction(name, "readwrite", { durability: "strict" });
   const store = tx.objectStore(name);
-  await Promise.all([...records.map((one) => store.put({ ...one })), tx.done]);
+  await inOne(tx, () => Promise.all(records.map(async (one) => store.put({ ...one }))));
 }
 
 /** Removes a record; batches made from it keep their own frozen copy. */
 export async function removeFrom(db: Database, name: Book, id: string): Promise<void> {
   const tx = db.transaction(name, "readwrite", { durability: "strict" });
-  await Promise.all([tx.objectStore(name).delete(id), tx.done]);
+  await inOne(tx, () => tx.objectStore(name).delete(id));
 }

@@ -1,6 +1,7 @@
 import type { RunEvent } from "../../core/run/event.ts";
 import { PRACTICE_RUN } from "../practice.ts";
 import type { Database, StoredRecord } from "./database.ts";
+import { inOne } from "./in-one.ts";
 
 /** Runs of the invented history, and no others, are called so. */
 export const DEMO_RUN = "demo-history-";
@@ -21,12 +22,13 @@ const calledSo = (prefix: string): IDBKeyRange => IDBKeyRange.bound(prefix, `${p
 export async function addDemo(db: Database, logs: readonly DemoLog[]): Promise<void> {
   const tx = db.transaction(["events", "records"], "readwrite", { durability: "strict" });
   const events = tx.objectStore("events");
-  for (const { events: log, record } of logs) {
-    if ((await events.index("runId").count(record.id)) > 0) continue;
-    for (const event of log) await events.add(event);
-    await tx.objectStore("records").put(record);
-  }
-  await tx.done;
+  await inOne(tx, async () => {
+    for (const { events: log, record } of logs) {
+      if ((await events.index("runId").count(record.id)) > 0) continue;
+      for (const event of log) await events.add(event);
+      await tx.objectStore("records").put(record);
+    }
+  });
 }
 
 /**
@@ -41,20 +43,30 @@ export async function removeDemo(db: Database, prefix = DEMO_RUN): Promise<reado
   const tx = db.transaction(["events", "records", "photos"], "readwrite", { durability: "strict" });
   const theirs = calledSo(prefix);
   const gone = new Set<string>();
-  for (const name of ["events", "photos"] as const) {
-    const store = tx.objectStore(name);
-    for (const one of await store.index("runId").getAll(theirs)) {
-      gone.add(one.runId);
-      await store.delete(one.id);
+  await inOne(tx, async () => {
+    for (const name of ["events", "photos"] as const) {
+      const store = tx.objectStore(name);
+      for (const one of await store.index("runId").getAll(theirs)) {
+        gone.add(one.runId);
+        await store.delete(one.id);
+      }
     }
-  }
-  await tx.objectStore("records").delete(theirs);
-  await tx.done;
+    await tx.objectStore("records").delete(theirs);
+  });
   return [...gone];
 }
 
-/** Removes every practice that is over: it was kept only for as long as somebody looked at it. */
-export async function removeEndedPractice(db: Database): Promise<void> {
+/**
+ * Removes every practice that is over: it was kept only for as long as somebody looked at it.
+ *
+ * @param isLookedAt - whether somebody has a run before them now: that one stays until the next start
+ */
+export async function removeEndedPractice(
+  db: Database,
+  isLookedAt: (runId: string) => boolean,
+): Promise<void> {
   const all = await db.getAll("records", calledSo(PRACTICE_RUN));
-  for (const { id, openSince } of all) if (openSince === undefined) await removeDemo(db, id);
+  for (const { id, openSince } of all) {
+    if (openSince === undefined && !isLookedAt(id)) await removeDemo(db, id);
+  }
 }

@@ -1,5 +1,6 @@
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import type { Database } from "./database.ts";
+import { inOne } from "./in-one.ts";
 import { markStale } from "./records.ts";
 
 // Written at once, before a transaction is even begun: what a person confirmed is on the phone
@@ -11,6 +12,15 @@ const DAMAGED = "second-pour-pending-damaged";
 function shelf(): Storage | undefined {
   try {
     return globalThis.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+/** What lies there; nothing where a damaged store does not give it out. */
+function lying(): string | null | undefined {
+  try {
+    return shelf()?.getItem(KEY);
   } catch {
     return undefined;
   }
@@ -49,13 +59,13 @@ function keep(events: readonly RunEvent[]): void {
 
 /** Keeps events that are about to be stored. */
 export function keepPending(events: readonly RunEvent[]): void {
-  keep([...readKept(shelf()?.getItem(KEY)).events, ...events]);
+  keep([...readKept(lying()).events, ...events]);
 }
 
 /** Lets events go that are stored, or that a person was told are not. */
 export function dropPending(events: readonly RunEvent[]): void {
   const gone = new Set(events.map(({ id }) => id));
-  keep(readKept(shelf()?.getItem(KEY)).events.filter(({ id }) => !gone.has(id)));
+  keep(readKept(lying()).events.filter(({ id }) => !gone.has(id)));
 }
 
 /**
@@ -66,7 +76,7 @@ export function dropPending(events: readonly RunEvent[]): void {
  * @throws DOMException when the phone could not store them: they are kept for the next start
  */
 export async function replayPending(db: Database): Promise<number> {
-  const text = shelf()?.getItem(KEY);
+  const text = lying();
   const { events, damaged } = readKept(text);
   if (damaged) {
     try {
@@ -79,15 +89,16 @@ export async function replayPending(db: Database): Promise<number> {
   const tx = db.transaction(["events", "settings"], "readwrite", { durability: "strict" });
   const log = tx.objectStore("events");
   const added: RunEvent[] = [];
-  for (const event of events) {
-    if ((await log.getKey(event.id)) !== undefined) continue;
-    await log.add(event);
-    added.push(event);
-  }
-  if (added.length > 0) {
-    await markStale(tx.objectStore("settings"), new Set(added.map(({ runId }) => runId)));
-  }
-  await tx.done;
+  await inOne(tx, async () => {
+    for (const event of events) {
+      if ((await log.getKey(event.id)) !== undefined) continue;
+      await log.add(event);
+      added.push(event);
+    }
+    if (added.length > 0) {
+      await markStale(tx.objectStore("settings"), new Set(added.map(({ runId }) => runId)));
+    }
+  });
   dropPending(events);
   return added.length;
 }

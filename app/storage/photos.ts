@@ -1,9 +1,10 @@
 import type { Database, StoredPhoto } from "./database.ts";
+import { inOne } from "./in-one.ts";
 
 /** Keeps a picture, flushed to disk before it resolves. */
 export async function putPhoto(db: Database, photo: StoredPhoto): Promise<void> {
   const tx = db.transaction("photos", "readwrite", { durability: "strict" });
-  await Promise.all([tx.store.put(photo), tx.done]);
+  await inOne(tx, () => tx.store.put(photo));
 }
 
 /** The pictures of a batch that are on this phone. */
@@ -14,7 +15,7 @@ export const photosOfRun = (db: Database, runId: string): Promise<readonly Store
 export async function dropPhotos(db: Database, ids: readonly string[]): Promise<void> {
   if (ids.length === 0) return;
   const tx = db.transaction("photos", "readwrite", { durability: "strict" });
-  await Promise.all([...ids.map((id) => tx.store.delete(id)), tx.done]);
+  await inOne(tx, () => Promise.all(ids.map((id) => tx.store.delete(id))));
 }
 
 /** How many pictures there are, and how much room they take, bytes. One is held at a time. */

@@ -3,8 +3,9 @@ import type { RunEvent } from "../../core/run/event.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { endingOf } from "../../core/run/run.ts";
 import type { Database, StoredRecord } from "./database.ts";
-import { recordsAreTrue, type Stale } from "./records.ts";
-import { readRun } from "./run-log.ts";
+import { inOne } from "./in-one.ts";
+import { markTrue, type Stale, shapeIsNow } from "./records.ts";
+import { readLog } from "./run-log.ts";
 
 /** So many runs are worked out before they are written. */
 const AT_ONCE = 50;
@@ -38,16 +39,22 @@ async function everyRun(db: Database): Promise<readonly string[]> {
   return ids;
 }
 
+/**
+ * Read and written in one transaction: an act that is stored meanwhile comes wholly before or after,
+ * and its record is never put back to what it was.
+ */
 async function rebuildSome(db: Database, runIds: readonly string[]): Promise<void> {
-  const made: StoredRecord[] = [];
-  // One after the other: between two of them the page gets its turn.
-  for (const id of runIds) {
-    const { events, unread } = await readRun(db, id);
-    const record = storedRecord(events, unread);
-    if (record !== undefined) made.push(record);
-  }
-  const tx = db.transaction("records", "readwrite");
-  await Promise.all([...made.map((one) => tx.store.put(one)), tx.done]);
+  const tx = db.transaction(["events", "records", "settings"], "readwrite");
+  const [log, records] = [tx.objectStore("events").index("runId"), tx.objectStore("records")];
+  await inOne(tx, async () => {
+    // One after the other: between two of them the page gets its turn.
+    for (const id of runIds) {
+      const { events, unread } = readLog(id, await log.getAll(id));
+      const record = storedRecord(events, unread);
+      if (record !== undefined) await records.put(record);
+    }
+    await markTrue(tx.objectStore("settings"), runIds);
+  });
 }
 
 /**
@@ -66,5 +73,5 @@ export async function rebuildRecords(
     onPart(at, runIds.length);
     await rebuildSome(db, runIds.slice(at, at + AT_ONCE));
   }
-  await recordsAreTrue(db);
+  await shapeIsNow(db);
 }

@@ -1,6 +1,7 @@
 import { RECORD_SHAPE } from "../../core/logbook/record-shape.ts";
 import type { Database, StoredRecord } from "./database.ts";
 import { field } from "./field.ts";
+import { inOne } from "./in-one.ts";
 
 /** Under this key stands which records are true; they are worked out anew where it says otherwise. */
 const STATE = "records";
@@ -43,9 +44,20 @@ export async function markStale(store: StateStore, runIds: Iterable<string>): Pr
   await store.put({ shape, stale: [...new Set([...stale, ...runIds])] }, STATE);
 }
 
-/** Says that every record is true again. */
-export async function recordsAreTrue(db: Database): Promise<void> {
-  await db.put("settings", { shape: RECORD_SHAPE, stale: [] } satisfies RecordsState, STATE);
+/** Says that the records of some runs are true again: in the transaction that wrote them. */
+export async function markTrue(store: StateStore, runIds: readonly string[]): Promise<void> {
+  const { shape, stale } = stateOf(await store.get(STATE));
+  const done = new Set(runIds);
+  await store.put({ shape, stale: stale.filter((id) => !done.has(id)) }, STATE);
+}
+
+/** Says that every record says what this version wants of it; what became stale meanwhile stays so. */
+export async function shapeIsNow(db: Database): Promise<void> {
+  const tx = db.transaction("settings", "readwrite");
+  await inOne(tx, async () => {
+    const { stale } = stateOf(await tx.store.get(STATE));
+    await tx.store.put({ shape: RECORD_SHAPE, stale } satisfies RecordsState, STATE);
+  });
 }
 
 /** Reads every record, a part at a time. */

@@ -1,6 +1,7 @@
 import { accepted, type Result, refused } from "../../core/quantity/result.ts";
 import { eventSchema, type RunEvent } from "../../core/run/event.ts";
 import type { Database, StoredRecord } from "./database.ts";
+import { inOne } from "./in-one.ts";
 
 /** A run's log as it is stored. */
 export interface ReadLog {
@@ -17,12 +18,15 @@ const understood = (stored: readonly unknown[]): readonly RunEvent[] =>
     return checked.success ? [checked.data] : [];
   });
 
-/** The events of one run, as stored now. */
-export async function readRun(db: Database, runId: string): Promise<ReadLog> {
-  const stored = await db.getAllFromIndex("events", "runId", runId);
+/** What a run's stored entries say. */
+export function readLog(runId: string, stored: readonly unknown[]): ReadLog {
   const events = understood(stored);
   return { runId, events, unread: stored.length - events.length };
 }
+
+/** The events of one run, as stored now. */
+export const readRun = async (db: Database, runId: string): Promise<ReadLog> =>
+  readLog(runId, await db.getAllFromIndex("events", "runId", runId));
 
 /** The logs of the batches being made, and nothing of the others. */
 export async function readOpenRuns(db: Database): Promise<readonly ReadLog[]> {
@@ -54,16 +58,14 @@ export async function appendEvents(
   { expected, events, record }: Addition,
 ): Promise<Result<number, AppendRefusal>> {
   const tx = db.transaction(["events", "records"], "readwrite", { durability: "strict" });
-  const log = tx.objectStore("events");
-  const found = await log.index("runId").count(record.id);
-  if (found !== expected) {
-    await tx.done;
-    return refused("log-has-moved-on", { expected, found });
-  }
-  await Promise.all([
-    ...events.map((event) => log.add(event)),
-    tx.objectStore("records").put(record),
-    tx.done,
-  ]);
-  return accepted(found + events.length);
+  return inOne(tx, async () => {
+    const log = tx.objectStore("events");
+    const found = await log.index("runId").count(record.id);
+    if (found !== expected) return refused("log-has-moved-on", { expected, found });
+    await Promise.all([
+      tx.objectStore("records").put(record),
+      ...events.map(async (event) => log.add(event)),
+    ]);
+    return accepted(found + events.length);
+  });
 }

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { MASS_STEPS, VOLUME_STEPS } from "../../core/quantity/rounding.ts";
 import { VESSELS } from "../../core/run/event.ts";
 import type { Database } from "./database.ts";
+import { inOne } from "./in-one.ts";
 
 const placedSchema = z.object({
   job: z.string(),
@@ -97,7 +98,7 @@ export async function readSettings(db: Database): Promise<Settings> {
 /** Saves the settings, flushed to disk before it resolves. */
 export async function writeSettings(db: Database, settings: Settings): Promise<void> {
   const tx = db.transaction("settings", "readwrite", { durability: "strict" });
-  await Promise.all([tx.store.put(settings, SETTINGS), tx.done]);
+  await inOne(tx, () => tx.store.put(settings, SETTINGS));
 }
 
 /** This phone's own id, made once and kept. */

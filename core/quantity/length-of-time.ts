@@ -12,12 +12,20 @@ const UNITS: ReadonlyMap<string, number> = new Map(
   WORDS.flatMap(([ms, words]) => words.split(" ").map((word) => [word, ms] as const)),
 );
 
+/** What a bare number after a unit counts: "1h30", as French and Spanish write it. */
+const NEXT: ReadonlyMap<number, number> = new Map([
+  [HOUR, MINUTE],
+  [MINUTE, SECOND],
+]);
+/** Fewer than sixty, and nothing after it. */
+const BARE = /^[0-5]?\d$/u;
+
 const LONGEST = 90 * DAY;
 
 /**
- * Reads a length of time as people write it: "45 min", "1 h 30 min", "1 1/2 h", "36h", "2 days".
+ * Reads a length of time as people write it: "45 min", "1 h 30 min", "1h30", "1 1/2 h", "2 days".
  *
- * @param text - as typed; a number needs its unit
+ * @param text - as typed; a number needs its unit, but for minutes after hours, and seconds after minutes
  * @param style - of the language it is typed in; English unless told
  * @returns ms, one second to ninety days; nothing where it is not one
  */
@@ -31,6 +39,11 @@ export function readLengthOfTime(text: string, style?: NumberStyle): number | un
     if (lead === undefined || unit === undefined) return undefined;
     total += lead.value * unit;
     rest = word?.[2] ?? "";
+    const next = NEXT.get(unit);
+    if (next !== undefined && BARE.test(rest)) {
+      total += Number(rest) * next;
+      rest = "";
+    }
   }
   const ms = Math.round(total);
   return ms >= SECOND && ms <= LONGEST ? ms : undefined;

@@ -26,7 +26,7 @@ const READ_OVER = 1.05;
  * How far an instrument's scale goes: a refractometer's, and a kitchen thermometer's from a deep
  * freezer to hot fat. Judgement.
  */
-const SCALES = {
+export const SCALES = {
   brix: { unit: "brix", low: 0, high: 95 },
   temperature: { unit: "degC", low: -40, high: 200 },
 } as const;

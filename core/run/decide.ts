@@ -7,7 +7,7 @@ import {
 } from "../method/procedure.ts";
 import { astray } from "../method/ways.ts";
 import { accepted, type Refused, type Result, refused } from "../quantity/result.ts";
-import { afterwards, isAfterOrder, misfit } from "./afterwards.ts";
+import { afterwards, asInitials, isAfterOrder, misfit } from "./afterwards.ts";
 import { answerDraft } from "./answer.ts";
 import type { Command, RunRefusal } from "./command.ts";
 import { drippingVisit } from "./drip-outlook.ts";
@@ -84,7 +84,7 @@ const open = (run: Run, visit: string): boolean => openVisit(run)?.key === visit
 
 function handed(order: Extract<Command, { type: "hand-alarm" }>): Draft {
   const { visit, dueAt, to } = order;
-  const who = order.who?.trim() ?? "";
+  const who = asInitials(order.who ?? "");
   return { type: "alarm.handed", visit, dueAt, to, ...(who === "" ? {} : { who }) };
 }
 
@@ -149,7 +149,7 @@ function aroundRun(order: AroundRun): Decision {
     case "move-vessel":
       return accepted([{ type: "vessel.moved", to: order.to }]);
     case "change-hands":
-      return accepted([{ type: "hands.changed", initials: order.initials.trim() }]);
+      return accepted([{ type: "hands.changed", initials: asInitials(order.initials) }]);
     case "note-lot": {
       const { type: _, ...noted } = order;
       return accepted([{ type: "lot.noted", ...noted }]);

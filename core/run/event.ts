@@ -8,8 +8,13 @@ import { REPEATS, scoresSchema, VERDICTS } from "./taste.ts";
 export const MOST_AMOUNT = 10_000_000;
 
 const id = z.string().check(z.minLength(1), z.maxLength(80));
-/** A moment that a calendar has: whole epoch ms, to the last that a date can hold (ECMA-262, 21.4.1.1). */
-export const moment = z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000));
+/**
+ * The beginning of the year 3000, epoch ms: nothing is said of a later moment. The last that a date can
+ * hold (ECMA-262, 21.4.1.1) lies far beyond, so that waits and plans may be added to it. Judgement.
+ */
+export const LAST_MOMENT = 32_503_680_000_000;
+/** A moment of work: whole epoch ms. */
+export const moment = z.number().check(z.int(), z.gte(0), z.lte(LAST_MOMENT));
 const amount = z.number().check(z.gte(0), z.lte(MOST_AMOUNT));
 const words = z.string().check(z.maxLength(2000));
 const fewWords = z.string().check(z.minLength(1), z.maxLength(40));
@@ -152,7 +157,10 @@ export const stampSchema = z.object({
   act: id,
   /** Wall clock, epoch ms. */
   at: moment,
-  hlc: z.object({ ms: moment, n: z.number().check(z.int(), z.gte(0)) }),
+  hlc: z.object({
+    ms: z.number().check(z.int(), z.gte(0)),
+    n: z.number().check(z.int(), z.gte(0)),
+  }),
   /** Version of the event's shape. */
   v: z.literal(1),
 });

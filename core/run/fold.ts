@@ -2,7 +2,7 @@ import { stepOf } from "../method/procedure.ts";
 import type { Draft, RunEvent, Stamp } from "./event.ts";
 import { mergeEvents, undoneActs } from "./order.ts";
 import type { Run, Visit } from "./run.ts";
-import { keep, listsOf, noLists } from "./run-lists.ts";
+import { keep, later, listsOf, noLists } from "./run-lists.ts";
 
 type EventOf<Type extends Draft["type"]> = Stamp & Extract<Draft, { type: Type }>;
 
@@ -46,7 +46,7 @@ function stepStarted(run: Run, event: EventOf<"step.started">): Run {
  */
 function clockShifted(run: Run, { byMs, keepElapsed }: EventOf<"clock.shifted">): Run {
   if (!keepElapsed) return run;
-  const moved = (at: number): number => Math.max(0, at + byMs);
+  const moved = (at: number): number => later(at, byMs);
   const visits = run.visits.map(
     (visit): Visit => ({
       ...visit,

@@ -9,6 +9,9 @@ export interface Hlc {
   readonly n: number;
 }
 
+/** More acts than a log has while its clock stands still: from there on the time goes on instead. */
+const MOST_AT_ONCE = 1_000_000;
+
 /** Before anything happened. */
 export const HLC_ZERO: Hlc = { ms: 0, n: 0 };
 
@@ -23,7 +26,8 @@ export const HLC_ZERO: Hlc = { ms: 0, n: 0 };
  * nextHlc({ ms: 5, n: 2 }, 4).n // => 3
  */
 export function nextHlc(last: Hlc, wall: number): Hlc {
-  return wall > last.ms ? { ms: wall, n: 0 } : { ms: last.ms, n: last.n + 1 };
+  if (wall > last.ms) return { ms: wall, n: 0 };
+  return last.n < MOST_AT_ONCE ? { ms: last.ms, n: last.n + 1 } : { ms: last.ms + 1, n: 0 };
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Run } from "./run.ts";
 
-/** Somebody who had a batch in hand or watched one, by initials. */
+/** Somebody who had a batch in hand, watched one or tasted it, by initials. */
 export interface Named {
   /** Epoch ms. */
   readonly at: number;
@@ -13,7 +13,7 @@ const MOST = 5;
 const latestFirst = (named: readonly Named[]): readonly Named[] =>
   named.toSorted((a, b) => b.at - a.at);
 
-/** Who had a batch in hand or watched it, the latest first, each name once. */
+/** Who had a batch in hand, watched or tasted it: the latest first, each name once, at most five. */
 export function namedIn(run: Run): readonly Named[] {
   const named = [
     ...run.hands.map(({ at, initials }) => ({ at, initials })),
@@ -27,7 +27,7 @@ export function namedIn(run: Run): readonly Named[] {
 }
 
 /**
- * Who has lately had a batch in hand or watched one, by initials, the latest first.
+ * Who has lately had a batch in hand, watched one or tasted it, by initials, the latest first.
  *
  * @param batches - any batches, in any order
  * @returns each name once, at most five

@@ -1,4 +1,4 @@
-import type { RunEvent, Stamp, Weighed } from "./event.ts";
+import { LAST_MOMENT, type RunEvent, type Stamp, type Weighed } from "./event.ts";
 import type {
   Bottled,
   Judged,
@@ -63,10 +63,14 @@ export const noLists = (): Lists => ({
   stockEnded: [],
 });
 
+/** A moment so many ms later, as long as it is one that an event may carry. */
+export const later = (at: number, byMs: number): number =>
+  Math.min(LAST_MOMENT, Math.max(0, at + byMs));
+
 /** A copy of a list, its moments so many ms later. */
 function copied<One extends { readonly at: number }>(list: readonly One[], laterBy: number): One[] {
   if (laterBy === 0) return [...list];
-  return list.map((one) => ({ ...one, at: Math.max(0, one.at + laterBy) }));
+  return list.map((one) => ({ ...one, at: later(one.at, laterBy) }));
 }
 
 /**

@@ -1,5 +1,11 @@
-import type { Outcome, Procedure, ReadingKey, Stand, Step } from "../method/procedure.ts";
-import { stepOf } from "../method/procedure.ts";
+import {
+  type Outcome,
+  type Procedure,
+  type ReadingKey,
+  type Stand,
+  type Step,
+  stepOf,
+} from "../method/procedure.ts";
 import type { Plan } from "../spec/plan.ts";
 import type { FilterShape } from "../spec/spec.ts";
 import type {

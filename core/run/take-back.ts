@@ -7,6 +7,17 @@ export type TakeBackRefusal = "nothing-to-undo" | "undo-later-first";
 const movesOn = ({ type }: RunEvent): boolean =>
   type === "step.finished" || type === "run.abandoned";
 
+/**
+ * The latest act that moved the work on and still stands: what "take back" means by itself.
+ *
+ * @param events - the run's log in the common order
+ * @returns nothing where none does
+ */
+export function lastMove(events: readonly RunEvent[]): string | undefined {
+  const undone = undoneActs(events);
+  return events.findLast((event) => movesOn(event) && !undone.has(event.act))?.act;
+}
+
 /** Whether an act moved the work on, or took such an act back, or brought one back. */
 function moves(events: readonly RunEvent[], act: string, seen = new Set<string>()): boolean {
   if (seen.has(act)) return false;

@@ -1,5 +1,6 @@
 import { alarmsOf } from "../../../core/run/alarm.ts";
 import { perform } from "../../commands.ts";
+import { movedInAll } from "../../moved-in-all.ts";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { type ClockMoved, clockMoved, now, openRuns } from "../../state.ts";
 import { dueTime, duration } from "../../words/format.ts";
@@ -11,8 +12,9 @@ async function settle(asked: ClockMoved, keepElapsed: boolean): Promise<void> {
   for (const run of openRuns.value) {
     await perform(run.id, { type: "shift-clock", byMs, keepElapsed });
   }
-  // Asked until the answer is stored, and asked again where it moved once more meanwhile.
-  if (clockMoved.value === asked) clockMoved.value = undefined;
+  // Asked until the answer is stored, and asked again of as much as it moved meanwhile.
+  const rest = movedInAll(clockMoved.value?.byMs, -byMs);
+  clockMoved.value = rest === undefined ? undefined : { ...asked, byMs: rest };
 }
 
 /** When somebody is wanted next, if due times move by so much; and by how much that is late. */

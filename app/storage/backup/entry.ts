@@ -1,4 +1,5 @@
 import { type Result, refused } from "../../../core/quantity/result.ts";
+import { unturned } from "../../../core/quantity/unturned.ts";
 import { field } from "../field.ts";
 import { type Kept, KINDS, STORES, type StoreName } from "./kinds.ts";
 
@@ -48,15 +49,13 @@ function isTooDeep(bytes: Uint8Array): boolean {
 
 const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
 
-/**
- * Marks that turn round how the words and figures after them stand: "20:00" would read "00:02". A
- * name in any script does without them, so none is taken over.
- */
-const TURNS = /[\u202A-\u202E\u2066-\u2069]/gu;
-const MAY_TURN = /[\u202A-\u202E\u2066-\u2069]|\\u20(?:2[a-e]|6[6-9])/iu;
+/** A mark that turns text round may be written out or by its number: only such a line is looked through. */
+const BY_NUMBER = /\\u(?:061c|200[ef]|202[a-e]|206[6-9])/iu;
 
-const unturned = (_key: string, part: unknown): unknown =>
-  typeof part === "string" ? part.replace(TURNS, "") : part;
+const unturnedPart = (_key: string, part: unknown): unknown =>
+  typeof part === "string" ? unturned(part) : part;
+
+const mayTurn = (text: string): boolean => BY_NUMBER.test(text) || unturned(text) !== text;
 
 function textOf(bytes: Uint8Array): string | undefined {
   try {
@@ -110,7 +109,7 @@ export function entryOf(bytes: Uint8Array): Result<Entry, LineRefusal> {
   if (isTooDeep(bytes)) return refused("line-too-deep", { most: MOST_DEPTH });
   let value: unknown;
   try {
-    value = MAY_TURN.test(text) ? JSON.parse(text, unturned) : JSON.parse(text);
+    value = mayTurn(text) ? JSON.parse(text, unturnedPart) : JSON.parse(text);
   } catch {
     return refused("line-not-json");
   }

@@ -1,4 +1,5 @@
 import type { Database } from "../database.ts";
+import { inOne } from "../in-one.ts";
 import { markStale } from "../records.ts";
 import { everyKey } from "./keys.ts";
 import { type Brought, type Kept, KINDS, STORES, type StoreName } from "./kinds.ts";
@@ -47,9 +48,7 @@ export async function importBackup(db: Database, fresh: Brought, work: Work): Pr
   const touched = new Set<string>();
   let added = 0;
   const tx = db.transaction([...STORES, "settings"], "readwrite", { durability: "strict" });
-  // Whatever fails is thrown below.
-  const done = tx.done.catch(() => undefined);
-  try {
+  await inOne(tx, async () => {
     for (const store of STORES) {
       const { atOnce } = KINDS[store];
       await addTo(tx.objectStore(store), fresh[store], atOnce, (some) => {
@@ -60,20 +59,6 @@ export async function importBackup(db: Database, fresh: Brought, work: Work): Pr
       });
     }
     if (touched.size > 0) await markStale(tx.objectStore("settings"), touched);
-    await tx.done;
-  } catch (error) {
-    abortQuietly(tx);
-    await done;
-    throw error;
-  }
+  });
   return { added, touched };
-}
-
-/** Takes everything back that the transaction did, unless the phone did so already. */
-function abortQuietly(tx: { readonly abort: () => void }): void {
-  try {
-    tx.abort();
-  } catch {
-    // It is over.
-  }
 }

@@ -1,4 +1,5 @@
-import { eventSchema, type RunEvent } from "../../../core/run/event.ts";
+import * as z from "zod/mini";
+import { eventSchema, LAST_MOMENT, type RunEvent } from "../../../core/run/event.ts";
 import { type Books, CHECKS } from "../books.ts";
 import type { Checked } from "../checked.ts";
 import type { StoredPhoto } from "../database.ts";
@@ -25,12 +26,18 @@ interface Kind<Value> {
 
 const AT_ONCE = 200;
 
+/** A stamp beyond all time would leave none above it for what is done next. */
+const broughtEvent = z.intersection(
+  eventSchema,
+  z.object({ hlc: z.object({ ms: z.number().check(z.lte(LAST_MOMENT)) }) }),
+);
+
 /**
  * Every kind of line there is. A new one is a row here, beside its store in database.ts: an older
  * version of the app lists its lines as unknown and takes the rest.
  */
 export const KINDS: { readonly [Name in StoreName]: Kind<Kept[Name]> } = {
-  events: { line: "event", check: (value) => eventSchema.safeParse(value), atOnce: AT_ONCE },
+  events: { line: "event", check: (value) => broughtEvent.safeParse(value), atOnce: AT_ONCE },
   specs: { line: "spec", check: CHECKS.specs, atOnce: AT_ONCE },
   ingredients: { line: "ingredient", check: CHECKS.ingredients, atOnce: AT_ONCE },
   procedures: { line: "procedure", check: CHECKS.procedures, atOnce: AT_ONCE },

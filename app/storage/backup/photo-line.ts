@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { moment } from "../../../core/run/event.ts";
 import type { Checked } from "../checked.ts";
 import type { StoredPhoto } from "../database.ts";
 
@@ -15,7 +16,7 @@ const side = z.number().check(z.int(), z.gte(1), z.lte(20_000));
 const photoSchema = z.object({
   id,
   runId: id,
-  at: z.number().check(z.int(), z.gte(0), z.lte(8_640_000_000_000_000)),
+  at: moment,
   type: z.enum(MEDIA),
   width: side,
   height: side,

@@ -1,51 +1,6 @@
 import { expect, test } from "vitest";
 import { Ringer } from "../../../app/alarm/ring.ts";
-import type { Voice } from "../../../app/alarm/voice.ts";
-
-/** A voice moved by hand, which writes down what it was told. */
-function fakeVoice(name: string, told: string[]) {
-  let state: ReturnType<Voice["state"]> = "stopped";
-  let played = 0;
-  let hear = () => {};
-  const voice: Voice = {
-    state: () => state,
-    played: () => played,
-    wake: () => told.push(`${name} wake`),
-    loop: (kind) => told.push(`${name} loop ${kind}`),
-    once: (kind) => told.push(`${name} once ${kind}`),
-    hush: () => told.push(`${name} hush`),
-    rest: () => told.push(`${name} rest`),
-    close: () => told.push(`${name} close`),
-  };
-  return {
-    make: (onChange: () => void) => {
-      told.push(`${name} made`);
-      hear = onChange;
-      return voice;
-    },
-    become: (next: typeof state) => {
-      state = next;
-      hear();
-    },
-    play: (seconds: number) => {
-      played += seconds;
-    },
-  };
-}
-
-function phone({ hasWeb = true, hasMedia = true } = {}) {
-  const told: string[] = [];
-  const web = fakeVoice("web", told);
-  const media = fakeVoice("media", told);
-  const ringer = new Ringer({
-    web: hasWeb ? web.make : null,
-    media: hasMedia ? media.make : null,
-    session: (wish) => told.push(`session ${wish}`),
-    onChange: () => {},
-  });
-  const since = () => told.splice(0);
-  return { ringer, web, media, told, since };
-}
+import { fakeVoice, phone } from "../../support/phone/fake-voices.ts";
 
 test("blocked until a tap opens it, then running", () => {
   const { ringer, web } = phone();
@@ -165,53 +120,6 @@ test("a call that ends gives the voice back as it was", () => {
   expect(since()).toEqual(["session playback", "web loop look"]);
 });
 
-test("a voice that says it runs but plays nothing is found, and made anew in a tap", () => {
-  const { ringer, web, since } = phone();
-  ringer.prepareSound();
-  web.become("running");
-  ringer.checkSound(1000);
-  web.play(1);
-  ringer.checkSound(2000);
-  expect(ringer.soundState()).toBe("running");
-  ringer.checkSound(3000);
-  expect(ringer.soundState()).toBe("blocked");
-  since();
-  ringer.prepareSound();
-  expect(since()).toEqual(["session playback", "web close", "web made", "web wake", "media wake"]);
-  expect(ringer.soundState()).toBe("running");
-});
-
-test("a stalled voice that plays again is believed again", () => {
-  const { ringer, web } = phone();
-  ringer.prepareSound();
-  web.become("running");
-  ringer.checkSound(1000);
-  ringer.checkSound(2000);
-  expect(ringer.soundState()).toBe("blocked");
-  web.play(1);
-  ringer.checkSound(3000);
-  expect(ringer.soundState()).toBe("running");
-});
-
-test("what was not played while out of sight is not held against the voice", () => {
-  const { ringer, web } = phone();
-  ringer.prepareSound();
-  web.become("running");
-  ringer.checkSound(1000);
-  ringer.reviveSound();
-  ringer.checkSound(3_600_000);
-  expect(ringer.soundState()).toBe("running");
-});
-
-test("two looks in quick succession say nothing", () => {
-  const { ringer, web } = phone();
-  ringer.prepareSound();
-  web.become("running");
-  ringer.checkSound(1000);
-  ringer.checkSound(1399);
-  expect(ringer.soundState()).toBe("running");
-});
-
 test("a closed context is replaced on return", () => {
   const { ringer, web, since } = phone();
   ringer.prepareSound();
@@ -239,4 +147,27 @@ test("at rest the speaker is given back", () => {
   since();
   ringer.restSound();
   expect(since()).toEqual(["web rest", "media rest", "session auto"]);
+});
+
+test("a phone that gives out no speaker rings with the other voice, and is asked again", () => {
+  const told: string[] = [];
+  const media = fakeVoice("media", told);
+  const web = fakeVoice("web", told);
+  let free = false;
+  const ringer = new Ringer({
+    web: (hear) => {
+      if (!free) throw new DOMException("no hardware context", "NotSupportedError");
+      return web.make(hear);
+    },
+    media: media.make,
+    session: null,
+    onChange: () => {},
+  });
+  ringer.startRinging("do");
+  expect(told).toContain("media loop do");
+  expect(ringer.soundState()).toBe("blocked");
+  free = true;
+  ringer.prepareSound();
+  web.become("running");
+  expect(ringer.soundState()).toBe("running");
 });

@@ -18,6 +18,13 @@ test.each([
   ["90 s", 90_000],
   ["1 s", 1000],
   ["90 d", 90 * 24 * HOUR],
+  ["1h30", 90 * MINUTE],
+  ["1 h 30", 90 * MINUTE],
+  ["1 hora 05", 65 * MINUTE],
+  ["2 h 5", 125 * MINUTE],
+  ["1 j 3h15", 27 * HOUR + 15 * MINUTE],
+  ["2 min 30", 150_000],
+  ["1h00", HOUR],
 ] as const)("%s", (text, ms) => {
   expect(readLengthOfTime(text)).toBe(ms);
 });
@@ -35,19 +42,34 @@ test.each([
   "1 h soon",
   "__proto__",
   "5 constructor",
+  "1h60",
+  "1h030",
+  "1h30,5",
+  "1 h 30 20",
+  "30 s 20",
+  "1 d 12",
+  "30 1h",
 ])("%s is no length of time", (text) => {
   expect(readLengthOfTime(text)).toBeUndefined();
 });
 
 test("property: never throws, and what it reads lies between a second and ninety days", () => {
+  const piece = fc.oneof(
+    fc.string({ maxLength: 4 }),
+    fc.constantFrom("0.5 s", "45 min", "1,5 h", "2 days", "89 d", " ", "-", "12", "min"),
+  );
+  let read = 0;
   fc.assert(
-    fc.property(fc.string(), (text) => {
-      const ms = readLengthOfTime(text);
+    fc.property(fc.array(piece, { maxLength: 4 }), (pieces) => {
+      const ms = readLengthOfTime(pieces.join(" "));
       if (ms === undefined) return;
+      read += 1;
       expect(ms).toBeGreaterThanOrEqual(1000);
       expect(ms).toBeLessThanOrEqual(90 * 24 * HOUR);
     }),
+    { numRuns: 500 },
   );
+  expect(read).toBeGreaterThan(20);
 });
 
 test("lengths in Spanish and French, with or without their accents", () => {

@@ -109,6 +109,15 @@ test("notes and undoing go on after the end", () => {
   expect(openVisit(runOf(bench))?.key).toBe("label#1");
 });
 
+test("initials are kept in capitals, so that one person goes by one name", () => {
+  const { events, run, now } = benchAt("curdle");
+  const hands = decide(events, run, { type: "change-hands", initials: " ab" }, now);
+  expect(hands).toMatchObject({ ok: true, value: [{ type: "hands.changed", initials: "AB" }] });
+  const dueAt = now + HOUR;
+  const watch = { type: "hand-alarm", visit: "curdle#1", dueAt, to: "person", who: "ab " } as const;
+  expect(decide(events, run, watch, now)).toMatchObject({ ok: true, value: [{ who: "AB" }] });
+});
+
 test("a reading that was under way when its step ended is still kept", () => {
   const bench = benchAt("yield");
   const late = { visit: "slow-drip#1", what: "collected", value: 4300, unit: "ml" } as const;

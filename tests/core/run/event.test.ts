@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { DAIRY_WASH } from "../../../core/method/dairy-wash.ts";
 import {
   bottlesSchema,
   type Draft,
@@ -9,7 +8,7 @@ import {
   stampSchema,
   WATCHERS,
 } from "../../../core/run/event.ts";
-import { planOf } from "../../support/world/run-events.ts";
+import { DRAFTS } from "../../support/world/every-draft.ts";
 
 const STAMP = {
   id: "event-1",
@@ -20,95 +19,6 @@ const STAMP = {
   hlc: { ms: 1_000_000_000_000, n: 0 },
   v: 1,
 } as const;
-
-/** One of every type there is. */
-const DRAFTS: { readonly [Type in Draft["type"]]: Extract<Draft, { type: Type }> } = {
-  "run.started": {
-    type: "run.started",
-    batch: "TW-0101",
-    plan: planOf(),
-    procedure: DAIRY_WASH,
-    appVersion: "0.1.0",
-  },
-  "step.started": { type: "step.started", visit: "build#1", step: "build" },
-  "step.finished": { type: "step.finished", visit: "build#1" },
-  "line.poured": { type: "line.poured", visit: "build#1", line: "lemon" },
-  "reading.logged": {
-    type: "reading.logged",
-    visit: "milk#1",
-    what: "milk",
-    value: 1000,
-    unit: "ml",
-    weighed: { gross: 1843, tare: 812 },
-  },
-  "look.noted": { type: "look.noted", visit: "check-clear#1", look: "hazy" },
-  "run.repoured": {
-    type: "run.repoured",
-    visit: "re-pour#1",
-    ml: 300,
-    weighed: { gross: 710, tare: 405 },
-  },
-  "yield.logged": {
-    type: "yield.logged",
-    visit: "yield#1",
-    ml: 4400,
-    weighed: { gross: 5321.5, tare: 812 },
-  },
-  "tare.noted": { type: "tare.noted", vessel: "clear-run", grams: 812 },
-  "shape.noted": { type: "shape.noted", visit: "slow-drip#1", shape: "cone" },
-  "topup.poured": { type: "topup.poured", visit: "top-up#1", ml: 400, advised: 410, planned: 450 },
-  "alarm.heard": { type: "alarm.heard", visit: "curdle#1", dueAt: 1_000_003_600_000 },
-  "alarm.handed": {
-    type: "alarm.handed",
-    visit: "curdle#1",
-    dueAt: 1_000_003_600_000,
-    to: "person",
-    who: "AB",
-  },
-  "phone.slept": { type: "phone.slept", fromMs: 1_000_000_000_000, forMs: 2_520_000 },
-  "due.moved": { type: "due.moved", visit: "curdle#1", dueAt: 1_000_003_600_000 },
-  "note.added": { type: "note.added", text: "smells of tea" },
-  "clock.shifted": { type: "clock.shifted", byMs: -3_600_000, keepElapsed: true },
-  "event.undone": { type: "event.undone", undoes: "act-0" },
-  "run.bottled": {
-    type: "run.bottled",
-    visit: "bottle#1",
-    bottles: [{ count: 7, size: 700 }],
-    useBy: 1_000_600_000_000,
-  },
-  "run.abandoned": { type: "run.abandoned", reason: "dropped" },
-  "run.paused": { type: "run.paused" },
-  "run.resumed": { type: "run.resumed" },
-  "ready.set": { type: "ready.set", by: 1_000_600_000_000 },
-  "vessel.moved": { type: "vessel.moved", to: "fridge" },
-  "hands.changed": { type: "hands.changed", initials: "AB" },
-  "lot.noted": {
-    type: "lot.noted",
-    ingredient: "milk-whole",
-    lot: "L 204",
-    useBy: 1_000_600_000_000,
-  },
-  "taste.noted": {
-    type: "taste.noted",
-    scores: { clarity: 8, finish: 0 },
-    words: ["bright", "like tea"],
-    by: "AB",
-  },
-  "verdict.given": { type: "verdict.given", verdict: "good", repeat: "with-changes", text: "less" },
-  "tag.added": { type: "tag.added", tag: "summer menu" },
-  "tag.removed": { type: "tag.removed", tag: "summer menu" },
-  "photo.added": {
-    type: "photo.added",
-    photo: "photo-1",
-    media: "image/jpeg",
-    bytes: 240_000,
-    width: 1600,
-    height: 1200,
-  },
-  "photo.removed": { type: "photo.removed", photo: "photo-1" },
-  "stock.poured": { type: "stock.poured", ml: 1080, count: 12, unit: "serves" },
-  "stock.ended": { type: "stock.ended", how: "discarded", reason: "past its use-by" },
-};
 
 const all = Object.entries(DRAFTS);
 const reads = (event: unknown): boolean => eventSchema.safeParse(event).success;

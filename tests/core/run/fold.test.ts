@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Command } from "../../../core/run/command.ts";
-import type { RunEvent } from "../../../core/run/event.ts";
+import { LAST_MOMENT, type RunEvent } from "../../../core/run/event.ts";
 import { applyEvent, foldRun } from "../../../core/run/fold.ts";
 import { undoneActs } from "../../../core/run/order.ts";
 import { endingOf, openVisit } from "../../../core/run/run.ts";
@@ -178,5 +178,18 @@ test("what was weighed and what was said of the filter, and how each is taken ba
   for (const { before, act } of states.reverse()) {
     expect(bench.order({ type: "undo", act })).toBeUndefined();
     expect(bench.run).toEqual(before);
+  }
+});
+
+test("a clock set by more than there is time leaves every moment one that a date can hold", () => {
+  for (const byMs of [Number.MAX_SAFE_INTEGER, Number.MIN_SAFE_INTEGER]) {
+    const bench = new TestBench();
+    bench.start(WASH_PLAN);
+    bench.order({ type: "add-note", text: "Stirred" });
+    bench.order({ type: "shift-clock", byMs, keepElapsed: true });
+    const end = byMs > 0 ? LAST_MOMENT : 0;
+    expect(bench.run?.startedAt).toBe(end);
+    expect(bench.run?.visits.map(({ startedAt }) => startedAt)).toEqual([end]);
+    expect(bench.run?.notes.map(({ at }) => at)).toEqual([end]);
   }
 });

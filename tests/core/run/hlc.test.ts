@@ -8,6 +8,13 @@ test.each<[string, Hlc, number, Hlc]>([
   ["within the same millisecond", { ms: 10, n: 3 }, 10, { ms: 10, n: 4 }],
   ["the clock was put back", { ms: 10, n: 0 }, 2, { ms: 10, n: 1 }],
   ["before anything", HLC_ZERO, 0, { ms: 0, n: 1 }],
+  [
+    "a count beyond any log, as only a file can say it",
+    { ms: 10, n: 2 ** 53 - 1 },
+    2,
+    { ms: 11, n: 0 },
+  ],
+  ["the last count there is", { ms: 10, n: 1_000_000 }, 10, { ms: 11, n: 0 }],
   ["a clock before 1970", HLC_ZERO, -5, { ms: 0, n: 1 }],
 ])("%s", (_, last, wall, next) => {
   expect(nextHlc(last, wall)).toEqual(next);

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { foldRun } from "../../../core/run/fold.ts";
 import { mergeEvents } from "../../../core/run/order.ts";
 import { openVisit } from "../../../core/run/run.ts";
-import { barToTakingBack } from "../../../core/run/take-back.ts";
+import { barToTakingBack, lastMove } from "../../../core/run/take-back.ts";
 import { anyTurns, play } from "../../support/world/any-order.ts";
 import { planOf, TestBench } from "../../support/world/run-events.ts";
 
@@ -35,6 +35,17 @@ test("an act that nobody did, or that is taken back already, cannot be taken bac
   const act = build(bench);
   undo(bench, act);
   expect(barToTakingBack(bench.events, act)).toBe("nothing-to-undo");
+});
+
+test("what moved the work on last is what stands: what was taken back gives way to the one before", () => {
+  const bench = begun();
+  expect(lastMove(bench.events)).toBeUndefined();
+  const [first, second] = [build(bench), milk(bench)];
+  expect(lastMove(bench.events)).toBe(second);
+  did(bench, { type: "add-note", text: "moves nothing" });
+  expect(lastMove(bench.events)).toBe(second);
+  undo(bench, second);
+  expect(lastMove(bench.events)).toBe(first);
 });
 
 test("the start of a run is not taken back", () => {
