@@ -6,7 +6,7 @@ const SLOW = ["tests/browser/**/*.test.ts", "tests/build/{budget,planted-breache
 // These take times or wait for the machine's own clock: one after the other, with nothing beside.
 const ALONE = [
   "tests/browser/{alarm-late,asleep,dim,drip,ghosts,logbook,on-time,parts,plan,reach}.test.ts",
-  "tests/browser/{speaker,spoken,status-line,update}.test.ts",
+  "tests/browser/{notices,speaker,spoken,status-line,update}.test.ts",
 ];
 
 const browser = {

@@ -122,17 +122,21 @@ const SCREENS: Readonly<Record<string, Standing>> = {
   kit: standing("kit", KitScreen),
 };
 
+/** What stands at a place; an address may name anything. */
+const at = (place: string): Standing | undefined =>
+  Object.hasOwn(SCREENS, place) ? SCREENS[place] : undefined;
+
 /** Fetches what the screen at an address is drawn with, before it can be shown. */
 export async function fetchScreen(hash: string): Promise<void> {
-  await SCREENS[routeOf(hash).place]?.fetch();
+  await at(routeOf(hash).place)?.fetch();
 }
 
 /** Whether the Bench stands at an address. */
-export const isBench = (hash: string): boolean => SCREENS[routeOf(hash).place] === bench;
+export const isBench = (hash: string): boolean => at(routeOf(hash).place) === bench;
 
 function Screen({ route, app }: { readonly route: Route; readonly app: AppProps }) {
   const { id } = route;
-  const stands = SCREENS[route.place];
+  const stands = at(route.place);
   if (stands === undefined) return <p class="app-say">{say.places.lost}</p>;
   const shown = <stands.Screen {...app} key={id} id={id} />;
   if (stands.batch === undefined) return shown;
@@ -163,7 +167,7 @@ export function App(props: AppProps) {
         {open.type === "ready" && <Screen route={route} app={props} />}
       </div>
       <Notices onUpdate={props.onUpdate} />
-      <Places lit={SCREENS[route.place]?.lit} />
+      <Places lit={at(route.place)?.lit} />
       {Sheet !== undefined && <Sheet />}
     </>
   );

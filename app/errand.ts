@@ -12,7 +12,7 @@ export interface Errand {
 
 /** The address of the form that does an errand. */
 export const errandAddress = ({ ingredientId, specKey, name }: Errand): string =>
-  routes.ingredient(encodeURIComponent(`new~${ingredientId}~${specKey}~${name.slice(0, 80)}`));
+  routes.ingredient(`new~${ingredientId}~${specKey}~${name.slice(0, 80)}`);
 
 /** Reads an errand back from the form's id. */
 export function errandOf(id: string): Errand | undefined {

@@ -15,7 +15,8 @@ export const routes = {
   spec: (specId: string) => `#/spec/${specId}`,
   plan: (specId: string) => `#/plan/${specId}`,
   procedure: (id: string) => `#/procedure/${id}`,
-  ingredient: (id: string) => `#/ingredient/${id}`,
+  /** By its id, or the errand that is to be done there. */
+  ingredient: (id: string) => `#/ingredient/${encodeURIComponent(id)}`,
   /** The batch is where it leads back to. */
   dim: (runId: string) => `#/dim/${runId}`,
   vessel: (runId: string) => `#/vessel/${runId}`,

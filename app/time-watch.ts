@@ -7,6 +7,7 @@ import type { Clock } from "./clock.ts";
 import { perform, tell } from "./commands.ts";
 import { thisDevice } from "./desk.ts";
 import { phoneZone } from "./local-time.ts";
+import { movedInAll } from "./moved-in-all.ts";
 import { clockMoved, logOf, opening, openRuns } from "./state.ts";
 import { duration, forgetZone } from "./words/format.ts";
 
@@ -56,6 +57,13 @@ function askIfBehind(now: number): void {
   if (by > LEAST_BACK) clockMoved.value = { byMs: -Math.round(by), seen: "away" };
 }
 
+/** Moved once more before anybody answered, it is asked about the whole of it; moved back, of nothing. */
+function noteJump(jump: number): void {
+  const { byMs: asked, seen } = clockMoved.value ?? {};
+  const byMs = movedInAll(asked, Math.round(jump));
+  clockMoved.value = byMs === undefined ? undefined : { byMs, seen: seen ?? "here" };
+}
+
 async function sayZone(zone: string): Promise<void> {
   if (openRuns.value.length > 0) tell((await clockWords()).zone(zone.replaceAll("_", " ")));
 }
@@ -82,7 +90,7 @@ export function watchTime(clock: Clock): void {
   const look = () => {
     const sample = { wall: clock.now(), mono: clock.mono(), visible: unbroken };
     const jump = clockJump(before, sample);
-    if (jump !== null) clockMoved.value = { byMs: Math.round(jump), seen: "here" };
+    if (jump !== null) noteJump(jump);
     before = sample;
     const visible = visibleNow();
     const gap = asleep({ wall: sample.wall, left: !sample.visible, visible });

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import { localDays } from "../../core/board/schedule/hours.ts";
 import { type ReadyBy, readyByOf } from "../../core/board/schedule/ready-by.ts";
+import { HOUR } from "../../core/quantity/time-units-table.ts";
 import { localOf, phoneZone } from "../local-time.ts";
 import { Chips } from "../parts/chips.tsx";
 import { SelectField } from "../parts/select-field.tsx";
@@ -29,7 +30,7 @@ export interface Moment {
 
 const SERVICE = "17:00";
 const WEEK = 7;
-const NOON = 12 * 3_600_000;
+const NOON = 12 * HOUR;
 
 const two = (value: number): string => String(value).padStart(2, "0");
 

@@ -7,6 +7,7 @@ import { shelfOf } from "../../core/board/shelf.ts";
 import type { BatchRecord } from "../../core/logbook/record.ts";
 import { type Usage, usageOf } from "../../core/logbook/usage.ts";
 import { procedureFor } from "../../core/method/procedures.ts";
+import { DAY, MINUTE } from "../../core/quantity/time-units-table.ts";
 import type { Plan } from "../../core/spec/plan.ts";
 import { planBatch } from "../../core/spec/plan-batch.ts";
 import { roundedPlan } from "../../core/spec/rounded-plan.ts";
@@ -33,9 +34,8 @@ export interface NextBatch {
   readonly doing?: "planned" | "made";
 }
 
-const MINUTE = 60_000;
 /** As far back as `usageOf` looks, and a little: older batches need not be looked through. */
-const LOOKED_BACK = 40 * 86_400_000;
+const LOOKED_BACK = 40 * DAY;
 
 const bottledLately = computed(() => {
   const since = minute.value - LOOKED_BACK;

@@ -3,14 +3,13 @@ import type { DayPlan, PlacedStep } from "../../core/board/schedule/day-plan.ts"
 import type { Limits } from "../../core/board/schedule/job.ts";
 import { notBegun, type PrepDay, prepDay } from "../../core/board/schedule/prep-day.ts";
 import { limitsOf } from "../../core/board/schedule/room.ts";
+import { DAY, MINUTE } from "../../core/quantity/time-units-table.ts";
 import { localOf, phoneZone } from "../local-time.ts";
 import { now, openBatches, planned, records, runOf, settings } from "../state.ts";
 import { dueTime } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
 
-const MINUTE = 60_000;
-const DAY = 24 * 60 * MINUTE;
 /** Further ahead than this nobody's hours are known. Judgement. */
 const FARTHEST = 60 * DAY;
 

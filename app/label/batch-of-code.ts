@@ -1,6 +1,5 @@
+import { plainCode } from "../../core/label/batch-code.ts";
 import type { BatchRecord } from "../../core/logbook/record.ts";
-
-const plain = (name: string): string => name.trim().toUpperCase();
 
 /**
  * The batch whose label carries a code, the youngest where several are called the same.
@@ -10,7 +9,10 @@ const plain = (name: string): string => name.trim().toUpperCase();
 export const batchOfCode = (
   text: string,
   records: readonly Pick<BatchRecord, "runId" | "batch" | "startedAt">[],
-): string | undefined =>
-  records
-    .filter(({ batch }) => plain(batch) === plain(text) && plain(text) !== "")
+): string | undefined => {
+  const asked = plainCode(text);
+  if (asked === "") return undefined;
+  return records
+    .filter(({ batch }) => plainCode(batch) === asked)
     .sort((a, b) => b.startedAt - a.startedAt)[0]?.runId;
+};

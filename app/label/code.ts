@@ -6,9 +6,9 @@ export type CodeRows = readonly (readonly boolean[])[];
 /** A quiet edge of four modules (ISO/IEC 18004). */
 const EDGE = 4;
 
-/** A batch's name as a code: any phone shows the name, this app opens the batch. */
-export const codeRows = (batch: string): CodeRows =>
-  encodeQR(batch, "raw", { ecc: "medium", border: EDGE });
+/** A text as a code: of a batch's name, any phone shows the name and this app opens the batch. */
+export const codeRows = (text: string): CodeRows =>
+  encodeQR(text, "raw", { ecc: "medium", border: EDGE });
 
 /** Dark modules that lie side by side, in modules from the code's corner. */
 interface Bar {
@@ -30,3 +30,9 @@ export const barsOf = (rows: CodeRows): readonly Bar[] =>
     }
     return bars;
   });
+
+/** A code as one path of an svg, in modules. */
+export const codePath = (rows: CodeRows): string =>
+  barsOf(rows)
+    .map(({ x, y, width }) => `M${x} ${y}h${width}v1h-${width}z`)
+    .join("");

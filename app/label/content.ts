@@ -4,9 +4,10 @@ import { type Content, NOTE_RANK } from "../../core/label/lay-out.ts";
 import type { ServeCard } from "../../core/label/serve-card.ts";
 import type { Part } from "../../core/label/set-part.ts";
 import type { VesselLabel } from "../../core/label/vessel-label.ts";
-import { clockTime, dateYear, type VolumeStyle } from "../words/format.ts";
+import type { VolumeStyle } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
+import { moment } from "./moment.ts";
 
 /** A figure and its unit are never parted. */
 const whole = (text: string): string => text.replaceAll(" ", "\u00a0");
@@ -81,8 +82,6 @@ export function serveContent(card: ServeCard, style: VolumeStyle): Content {
   };
 }
 
-/** It may be read a day later, so the date stands with the time. */
-const moment = (at: number): string => `${dateYear(at)}, ${clockTime(at)}`;
 const TO_WRITE_ON = "_".repeat(14);
 
 /** What stands on a vessel that waits. */

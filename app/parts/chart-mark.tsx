@@ -1,3 +1,5 @@
+import { pathThrough } from "./chart-scale.ts";
+
 /** What the sides of a comparison are called; a drawing holds four at most. */
 export const LETTERS = ["A", "B", "C", "D"] as const;
 
@@ -38,8 +40,5 @@ export function SideLine(props: {
   readonly side: number;
   readonly points: readonly (readonly [x: number, y: number])[];
 }) {
-  const d = props.points
-    .map(([x, y], at) => `${at === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`)
-    .join("");
-  return <path class="chart-line" data-side={props.side} d={d} />;
+  return <path class="chart-line" data-side={props.side} d={pathThrough(props.points)} />;
 }

@@ -1,3 +1,6 @@
+/** As wide as the smallest phone's column: a drawing's words keep their size there. */
+export const CHART_WIDTH = 328;
+
 /** A stretch of figures along one side of a drawing. */
 export interface Stretch {
   readonly from: number;
@@ -37,3 +40,7 @@ export function apart(places: readonly number[], gap: number, edges: Stretch): r
   }
   return moved;
 }
+
+/** A line through places of a drawing, as the path of an svg. */
+export const pathThrough = (places: readonly (readonly [x: number, y: number])[]): string =>
+  places.map(([x, y], at) => `${at === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`).join("");

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { CHART_WIDTH } from "./chart-scale.ts";
 import "./chart.css";
 
 /** The figures of a drawing, as a table. */
@@ -20,9 +21,6 @@ export interface ChartFrameProps {
   readonly height: number;
   readonly children: ComponentChildren;
 }
-
-/** As wide as the smallest phone's column: its words keep their size there. */
-export const CHART_WIDTH = 328;
 
 function Table({ caption, head, rows }: ChartFigures) {
   return (

@@ -1,10 +1,12 @@
+import type { BandLook } from "../../core/board/glass.ts";
+
 /**
  * The geometry of the column: pure, in the units of the picture's own view box. Nothing here is
  * random: grains are placed by counting, so the same run is drawn the same way every time.
  */
 
 /** What a layer looks like to someone standing at the bench. */
-export type Look = "milk" | "curd" | "cloudy" | "hazy" | "clear" | "spirit" | "punch";
+export type Look = BandLook;
 /** Where the picture stands: in the Bench list, filling a run screen, or beside a word. */
 export type ColumnSize = "rack" | "run" | "chip";
 /** One layer and its share of the glass height, 0 to 1. */

@@ -1,8 +1,8 @@
 import { roundTicks } from "../../core/board/axis-ticks.ts";
 import type { Control } from "../../core/logbook/control.ts";
-import { CHART_WIDTH, ChartFrame, type ChartFrameProps } from "./chart.tsx";
+import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { Mark } from "./chart-mark.tsx";
-import { around, placed } from "./chart-scale.ts";
+import { around, CHART_WIDTH, pathThrough, placed } from "./chart-scale.ts";
 import { UpTicks } from "./chart-ticks.tsx";
 
 /** One batch on the drawing. */
@@ -61,15 +61,13 @@ export function ControlChart(props: ControlChartProps) {
   const y = placed(up, FOOT - 18, TOP);
   const x = placed({ from: 0, to: Math.max(1, points.length - 1) }, LEFT + 12, RIGHT - 8);
   const outside = new Set(control?.outside);
-  const line = points.map(
-    ({ figure }, at) => `${at === 0 ? "M" : "L"}${x(at).toFixed(1)} ${y(figure).toFixed(1)}`,
-  );
+  const line = points.map(({ figure }, at) => [x(at), y(figure)] as const);
   return (
     <ChartFrame {...props} height={HEIGHT}>
       <UpTicks ticks={roundTicks(up, 4)} y={y} text={text} left={LEFT} right={RIGHT} />
       <path class="chart-axis" d={`M${LEFT} ${TOP}V${FOOT}H${RIGHT}`} />
       {control !== undefined && <Lines control={control} y={y} words={words} />}
-      <path d={line.join("")} />
+      <path d={pathThrough(line)} />
       {points.map(({ key, figure }, at) => (
         <Mark
           key={key}

@@ -2,6 +2,7 @@ import type { Balance } from "../../core/logbook/balance.ts";
 import { abv, decimals } from "../words/format.ts";
 import { inOneLine } from "../words/joined.ts";
 import { sayLater } from "../words/say-later.ts";
+import { withUnit } from "../words/with-unit.ts";
 import { BalanceChart } from "./balance-chart.tsx";
 import { LETTERS } from "./chart-mark.tsx";
 
@@ -17,7 +18,12 @@ const tenth = (figure: number): string => decimals(figure, 1);
 export function DrinkBalance({ drinks, glass }: { drinks: readonly Balanced[]; glass?: boolean }) {
   const words = sayLater.compare.balance;
   const parts = drinks.map(({ strength, sugar, acid }, at) =>
-    words.part(LETTERS[at] ?? "", abv(strength), `${whole(sugar)} g/L`, `${tenth(acid)} g/L`),
+    words.part(
+      LETTERS[at] ?? "",
+      abv(strength),
+      withUnit(whole(sugar), "g/L"),
+      withUnit(tenth(acid), "g/L"),
+    ),
   );
   const all = inOneLine(parts);
   const axes = [

@@ -9,6 +9,7 @@ import {
   clockTime,
   decimals,
   dueTime,
+  percent,
   type VolumeStyle,
   volume,
   weekday,
@@ -16,6 +17,7 @@ import {
 import { volumeUnit } from "../words/house-units.ts";
 import { sayLater } from "../words/say-later.ts";
 import { volumeShown } from "../words/shown.ts";
+import { CHART_WIDTH, pathThrough, placed } from "./chart-scale.ts";
 import { DripTable, drawnInWords } from "./drip-table.tsx";
 import "./drip-chart.css";
 
@@ -29,8 +31,7 @@ export interface DripChartProps {
   readonly now: number;
 }
 
-/** The drawing is as wide as the smallest phone's column: its figures keep their size there. */
-const [WIDTH, HEIGHT] = [328, 216];
+const HEIGHT = 216;
 const [LEFT, RIGHT, TOP, FOOT] = [50, 322, 24, 188];
 const MARK = 5;
 
@@ -40,13 +41,13 @@ interface Paper {
 }
 
 const paperOf = ({ from, to, mostMl }: Chart): Paper => ({
-  x: (at) => LEFT + ((RIGHT - LEFT) * (at - from)) / (to - from),
-  y: (ml) => FOOT - ((FOOT - TOP) * ml) / mostMl,
+  x: placed({ from, to }, LEFT, RIGHT),
+  y: placed({ from: 0, to: mostMl }, FOOT, TOP),
 });
 
 const near = (value: number): string => value.toFixed(1);
 const lineOf = (points: readonly Collected[], { x, y }: Paper): string =>
-  points.map(({ at, ml }, i) => `${i === 0 ? "M" : "L"}${near(x(at))} ${near(y(ml))}`).join("");
+  pathThrough(points.map(({ at, ml }) => [x(at), y(ml)] as const));
 
 /** Whole hours by the clock; where a day begins, its name. */
 const tickTime = (at: number): string => {
@@ -58,7 +59,7 @@ function Axes({ chart, paper, style }: { chart: Chart; paper: Paper; style: Volu
   const { x, y } = paper;
   const { unit } = volumeShown(1, style);
   return (
-    <g class="drip-chart-axes">
+    <g>
       {chart.mlTicks.map((ml) => {
         const { value } = volumeShown(ml, style);
         return (
@@ -148,7 +149,11 @@ export function DripChart({ run, visit, forecast, style, now }: DripChartProps) 
   const texts = { time, amount: (ml: number) => volume(ml, style) };
   return (
     <figure class="drip-chart">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={drawnInWords(chart, texts)}>
+      <svg
+        viewBox={`0 0 ${CHART_WIDTH} ${HEIGHT}`}
+        role="img"
+        aria-label={drawnInWords(chart, texts)}
+      >
         <defs>
           <pattern id={`${id}hatch`} width="7" height="7" patternUnits="userSpaceOnUse">
             <path class="drip-chart-hatch" d="M-1 8L8-1M-1 1L1-1M6 8L8 6" />
@@ -169,7 +174,7 @@ export function DripChart({ run, visit, forecast, style, now }: DripChartProps) 
           y={target - 6}
           text-anchor={late ? "start" : "end"}
         >
-          {`${decimals(chart.target * 100, 0)} %`}
+          {percent(chart.target)}
         </text>
         {over === undefined && <Now at={now} paper={paper} />}
         <Readings chart={chart} paper={paper} />

@@ -44,7 +44,7 @@ function hintFor(why: Spoiled | null, hints: HoldHints): string {
   }
 }
 
-/** A consequential action: held for 600 ms while it fills, or asked for by key or by ear. */
+/** A consequential action: held while it fills, longer with wet hands, or asked for by key or by ear. */
 export function HoldButton(props: HoldButtonProps) {
   const { label, detail, hints, disabled, tone = "main", size = "primary" } = props;
   const id = useId();

@@ -1,5 +1,5 @@
 import type { Mark } from "../../core/label/set-part.ts";
-import { barsOf, type CodeRows } from "../label/code.ts";
+import { type CodeRows, codePath } from "../label/code.ts";
 import type { Drawn, Page } from "../label/drawn.ts";
 import "./label-card.css";
 
@@ -8,11 +8,8 @@ const SCALE = 10;
 
 function Code({ mark, code }: { mark: Extract<Mark, { type: "code" }>; code: CodeRows }) {
   const module = (mark.side * SCALE) / code.length;
-  const path = barsOf(code)
-    .map(({ x, y, width }) => `M${x} ${y}h${width}v1h-${width}z`)
-    .join("");
   const place = `translate(${mark.x * SCALE} ${mark.y * SCALE}) scale(${module})`;
-  return <path class="label-card-code" d={path} transform={place} />;
+  return <path class="label-card-code" d={codePath(code)} transform={place} />;
 }
 
 function Drawing({ mark, code }: { readonly mark: Mark; readonly code: CodeRows }) {

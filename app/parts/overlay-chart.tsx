@@ -1,7 +1,7 @@
 import { roundTicks } from "../../core/board/axis-ticks.ts";
-import { CHART_WIDTH, ChartFrame, type ChartFrameProps } from "./chart.tsx";
+import { ChartFrame, type ChartFrameProps } from "./chart.tsx";
 import { LETTERS, Mark, SideLine } from "./chart-mark.tsx";
-import { apart, fromNothing, placed } from "./chart-scale.ts";
+import { apart, CHART_WIDTH, fromNothing, placed } from "./chart-scale.ts";
 import { UpTicks } from "./chart-ticks.tsx";
 
 /** One line of an overlay. */

@@ -23,12 +23,11 @@ export interface TapButtonProps {
 export function TapButton(props: TapButtonProps) {
   const { children, onAct, onSpoiled, name, disabled, pressed } = props;
   const { tone = "plain", size = "secondary", quiet } = props;
-  const keys = ["ArrowRight"];
-  const kind = "tap";
   const { pressing, on } = usePress({
-    kind,
+    kind: "tap",
     subject: name ?? (typeof children === "string" ? children : ""),
-    keys,
+    // A page-turner's forward key acts on whatever has the focus.
+    keys: ["ArrowRight"],
     onAct,
     onSpoiled,
     disabled,

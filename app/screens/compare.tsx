@@ -33,12 +33,12 @@ interface SidesProps {
 /** What stands behind each letter. */
 function Sides({ sides }: SidesProps) {
   return (
-    <section class="compare-part" aria-label={sayLater.compare.sides}>
+    <section class="part" aria-label={sayLater.compare.sides}>
       <Lettered
         sides={sides.map(({ name, href, note }) => (
           <>
             {href === undefined ? <b>{name}</b> : <a href={href}>{name}</a>}{" "}
-            <span class="compare-quiet compare-note">{note}</span>
+            <span class="soft-small compare-note">{note}</span>
           </>
         ))}
       />
@@ -65,7 +65,7 @@ const like = (one: BatchRecord): readonly BatchRecord[] =>
 
 function Balance({ drinks }: { readonly drinks: readonly Balanced[] }) {
   return (
-    <section class="compare-part">
+    <section class="part">
       <h2>{sayLater.compare.balance.title}</h2>
       <DrinkBalance drinks={drinks} />
     </section>

@@ -13,6 +13,7 @@ import { routes } from "../routes.ts";
 import { ownIngredients } from "../state.ts";
 import { typed } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
+import { withUnit } from "../words/with-unit.ts";
 import "./cupboard.css";
 
 const words = sayLater.cupboard;
@@ -34,13 +35,13 @@ function markOf(ingredient: Ingredient): string | undefined {
 /** The figures worth a glance: strength, sweetness, acid. */
 function figuresOf({ kind, strength, sweetness, acids }: Ingredient): string {
   const per = kind === "dry" ? "g/kg" : "g/L";
-  const sweet = sweetness.as === "brix" ? `${typed(sweetness.value)} °Bx` : undefined;
-  const sugar = words.figures.sugar(`${typed(sweetness.value)} ${per}`);
+  const sweet = sweetness.as === "brix" ? withUnit(typed(sweetness.value), "°Bx") : undefined;
+  const sugar = words.figures.sugar(withUnit(typed(sweetness.value), per));
   const acid = totalAcid(acids);
   return [
-    strength > 0 && `${typed(strength * 100)} %`,
+    strength > 0 && withUnit(typed(strength * 100), "%"),
     sweetness.value > 0 && (sweet ?? sugar),
-    acid > 0 && words.figures.acid(`${typed(acid)} ${per}`),
+    acid > 0 && words.figures.acid(withUnit(typed(acid), per)),
   ]
     .filter(Boolean)
     .join(" · ");
@@ -50,7 +51,7 @@ function Entry({ ingredient }: { readonly ingredient: Ingredient }) {
   const mark = markOf(ingredient);
   return (
     <li>
-      <a class="cupboard-entry" href={routes.ingredient(encodeURIComponent(ingredient.id))}>
+      <a class="cupboard-entry" href={routes.ingredient(ingredient.id)}>
         <span class="cupboard-name">
           {ingredient.name} {mark && <span class="cupboard-mark">{mark}</span>}
         </span>

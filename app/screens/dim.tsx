@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
 import { type BenchRow, benchRows } from "../../core/board/bench.ts";
 import { glassOf } from "../../core/board/glass.ts";
+import { MINUTE } from "../../core/quantity/time-units-table.ts";
 import { stepOfVisit } from "../../core/run/run.ts";
 import { Column } from "../parts/column.tsx";
 import { usePress } from "../parts/use-press.ts";
@@ -80,7 +81,7 @@ function Waiting({ row, others }: { readonly row: BenchRow; readonly others: num
 
 /** The place of the face this minute; set through the CSSOM, which a strict policy allows. */
 const placeAt = (at: number) => {
-  const { x, y } = wander(Math.floor(at / 60_000));
+  const { x, y } = wander(Math.floor(at / MINUTE));
   return { transform: `translate(${x}px, ${y}px)` };
 };
 

@@ -1,11 +1,11 @@
 import { useEffect, useState } from "preact/hooks";
-import encodeQR from "qr";
 import { makeParcel } from "../commands-backup.ts";
 import { atDesk } from "../desk.ts";
 import { shareFile } from "../device/share.ts";
 import { framesOf, MOST_FRAMES } from "../handover/frames.ts";
 import { nameOf, packed } from "../handover/parcel.ts";
 import { type Handed, handedOf, recordsOf } from "../handover/what.ts";
+import { codePath, codeRows } from "../label/code.ts";
 import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
@@ -18,20 +18,15 @@ import "./hand.css";
 const words = sayLater.handing;
 /** Four codes a second: a phone's camera needs one or two pictures of each. */
 const FRAME_FOR = 250;
-/** A quiet edge of four modules (ISO/IEC 18004). */
-const EDGE = 4;
 
 /** One code, drawn as a single path. */
 function Code({ text }: { readonly text: string }) {
-  const rows = encodeQR(text, "raw", { ecc: "medium", border: EDGE });
+  const rows = codeRows(text);
   const size = rows.length;
-  const path = rows
-    .flatMap((row, y) => row.map((dark, x) => (dark ? `M${x} ${y}h1v1h-1z` : "")))
-    .join("");
   return (
     <svg class="hand-code" viewBox={`0 0 ${size} ${size}`} data-code={text} aria-hidden="true">
       <rect class="hand-paper" width={size} height={size} />
-      <path class="hand-ink" d={path} />
+      <path class="hand-ink" d={codePath(rows)} />
     </svg>
   );
 }

@@ -51,7 +51,7 @@ function wayOf(id: string): Way {
 function goOn(id: string, keptAs: string): void {
   const way = wayOf(id);
   if (way.forSpec) location.replace(way.href);
-  else if (id !== keptAs) location.replace(routes.ingredient(encodeURIComponent(keptAs)));
+  else if (id !== keptAs) location.replace(routes.ingredient(keptAs));
 }
 
 interface FormState {

@@ -36,14 +36,14 @@ function kindsIn(batches: readonly BatchRecord[]): readonly (readonly [string, B
 function Kinds({ batches, of }: WorldProps & { readonly of: readonly BatchRecord[] }) {
   const words = sayLater.learnt;
   return (
-    <section class="learnt-part">
+    <section class="part">
       <h2>{words.kinds}</h2>
       <p>{words.kindsWhy}</p>
       <Why of="range" />
       {kindsIn(of).map(([kind, sample]) => (
         <Kind key={kind} batches={batches} kind={kind} sample={sample} />
       ))}
-      <p class="learnt-quiet">{words.source}</p>
+      <p class="soft-small">{words.source}</p>
     </section>
   );
 }
@@ -56,7 +56,7 @@ function Drinks({ batches }: WorldProps) {
     drinks.set(batch.specId, [...(drinks.get(batch.specId) ?? []), batch]);
   }
   return (
-    <section class="learnt-part">
+    <section class="part">
       <h2>{words.specs}</h2>
       <ul class="learnt-links">
         {[...drinks].map(([specId, mine]) => (

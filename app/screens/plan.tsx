@@ -8,6 +8,7 @@ import type { Spec } from "../../core/spec/spec.ts";
 import { realChanges, withChanges } from "../../core/spec/what-if.ts";
 import { batchName } from "../ahead/batch-name.ts";
 import { house, shelf, tools } from "../house.ts";
+import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { settings, specs } from "../state.ts";
@@ -21,9 +22,9 @@ import { Cold } from "./plan/cold.tsx";
 import { Cost } from "./plan/cost.tsx";
 import { Curdle } from "./plan/curdle.tsx";
 import { Fit, Makes } from "./plan/fit.tsx";
-import type { Made } from "./plan/house.ts";
 import { deskOf, type PlanDesk, setDesk, setTrial, trialOf } from "./plan/kept.ts";
 import { Through } from "./plan/learnt.tsx";
+import type { Made } from "./plan/made.ts";
 import { Measure } from "./plan/measure.tsx";
 import { Pull } from "./plan/pull.tsx";
 import { Ready } from "./plan/ready.tsx";
@@ -154,6 +155,9 @@ function Screen({ spec }: { readonly spec: Spec }) {
   const desk = { ...kept, used };
   return (
     <main class="plan">
+      <LinkButton tone="quiet" href={routes.specs}>
+        {sayLater.spec.toSpecs}
+      </LinkButton>
       <header class="plan-head">
         <h1>{sayLater.plan.title(spec.name)}</h1>
         <BatchName of={spec.name} />

@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { glassOf } from "../../core/board/glass.ts";
 import { safetyClockOf } from "../../core/board/safety-clock.ts";
 import { usualPath } from "../../core/method/usual-path.ts";
+import { MINUTE } from "../../core/quantity/time-units-table.ts";
 import { alarmsOf } from "../../core/run/alarm.ts";
 import { asksShape } from "../../core/run/drip-outlook.ts";
 import {
@@ -40,12 +41,11 @@ import { HandsWork, WaitWork } from "./run/plain.tsx";
 import { useReadAddress } from "./run/read-address.ts";
 import { Says } from "./run/says.tsx";
 import { TopUpWork } from "./run/top-up.tsx";
+import { Verb } from "./run/verb.tsx";
 import { Countdown } from "./run/wait.tsx";
 import { AskWet, BackToAll } from "./run/wet.tsx";
 import "./run.css";
 import "./run/low.css";
-
-const MINUTE = 60_000;
 
 const PracticeMark = later(
   async () => (await import("../demo/practice/in-run.tsx")).PracticeMark,
@@ -150,24 +150,14 @@ function Doing({ run, visit }: WorkProps) {
       </div>
       {work === "pass" && (
         <>
-          {asks !== "look" && <PassSoFar run={run} visit={visit} />}
           {clock}
+          {asks !== "look" && <PassSoFar run={run} visit={visit} />}
         </>
       )}
       {/* Of a drip one wants to know more first. */}
       {visit.dueAt !== undefined && !asked && work !== "drip" && <HandOver run={run} />}
       <Work run={run} visit={visit} />
     </>
-  );
-}
-
-/** The verb as large as its longest word has room for: no word is broken. */
-function Verb({ verb }: { readonly verb: string }) {
-  const letters = Math.max(...verb.split(/\s+/u).map((word) => word.length));
-  return (
-    <h1 class="run-verb">
-      <span style={{ "--letters": letters }}>{verb}</span>
-    </h1>
   );
 }
 

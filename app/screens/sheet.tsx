@@ -80,7 +80,7 @@ function List({ title, lines }: { readonly title: string; readonly lines: readon
   return (
     <section>
       <h2>{title}</h2>
-      {lines.length === 0 && <p class="sheet-quiet">{words.empty}</p>}
+      {lines.length === 0 && <p class="soft">{words.empty}</p>}
       <ul class="sheet-list">
         {lines.map((line) => (
           <li key={line}>{line}</li>
@@ -128,7 +128,7 @@ export function SheetScreen({ id }: { readonly id: string }) {
         <Head run={run} />
         <Steps run={run} sheet={sheet} />
         <Noted run={run} sheet={sheet} />
-        <p class="sheet-quiet">{words.cautions}</p>
+        <p class="soft">{words.cautions}</p>
       </div>
       <TapButton onAct={() => void printPage()}>{words.print}</TapButton>
       {open && (

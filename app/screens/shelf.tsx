@@ -41,7 +41,7 @@ function Forgotten({ rows }: { readonly rows: readonly Shelved[] }) {
   if (rows.length === 0) return null;
   const words = sayLater.shelf;
   return (
-    <section class="shelf-part">
+    <section class="part">
       <h2>{words.forgotten.title}</h2>
       <p>{words.forgotten.says(rows.length)}</p>
       <TapButton pressed={open} onAct={() => setOpen(!open)}>
@@ -72,14 +72,14 @@ export function ShelfScreen() {
     <main class="shelf">
       <header>
         <h1>{words.title}</h1>
-        {all.length > 0 && <p class="shelf-quiet">{words.count(all.length, past)}</p>}
+        {all.length > 0 && <p class="soft">{words.count(all.length, past)}</p>}
       </header>
       {all.length === 0 && (read ? <Empty /> : <p class="shelf-empty">{say.places.loading}</p>)}
       <Next />
       <Rows rows={rows} />
       <GoneLately />
       <Forgotten rows={all.filter(isForgotten)} />
-      {all.length > 0 && <p class="shelf-quiet">{words.note}</p>}
+      {all.length > 0 && <p class="soft">{words.note}</p>}
     </main>
   );
 }

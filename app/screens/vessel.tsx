@@ -1,17 +1,14 @@
 import { useState } from "preact/hooks";
 import { type VesselLabel, vesselLabelOf } from "../../core/label/vessel-label.ts";
 import { printPage } from "../device/print.ts";
+import { moment } from "../label/moment.ts";
 import { LinkButton } from "../parts/link-button.tsx";
 import { TapButton } from "../parts/tap-button.tsx";
 import { routes } from "../routes.ts";
 import { runOf } from "../state.ts";
-import { clockTime, dateYear } from "../words/format.ts";
 import { sayLater } from "../words/say-later.ts";
 import { stepTitle } from "../words/step-title.ts";
 import "./vessel.css";
-
-/** It may be read a day later, so the date stands with the time. */
-const moment = (at: number): string => `${dateYear(at)}, ${clockTime(at)}`;
 
 /** The label as it prints: what it is, and when it is due, to be read from where it stands. */
 function Card({ label }: { readonly label: VesselLabel }) {
@@ -61,7 +58,7 @@ export function VesselScreen({ id }: { readonly id: string }) {
           <p class="vessel-line">
             {words.line(label.batch, stepTitle(label.step), moment(label.dueAt))}
           </p>
-          <p class="vessel-quiet">{words.moves}</p>
+          <p class="soft">{words.moves}</p>
         </>
       )}
     </main>

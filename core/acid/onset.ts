@@ -29,7 +29,7 @@ export interface CurdConditions {
 /**
  * pH at which a milk begins to curdle.
  *
- * @param standing - which milk, temperature in degrees C and strength of the mix, heated before or not
+ * @param conditions - which milk, temperature in degrees C and strength of the mix, heated before or not
  * @returns pH; null for a milk that has nothing to curdle
  * @throws RangeError when the temperature is outside -20 to 100 or the strength outside 0 to 1
  * @source Bringe & Kinsella, Food Hydrocolloids 7 (1993) 113, abstract: 5.1 at 25, 5.8 at 47 degrees C,

@@ -12,7 +12,8 @@ function initialsOf(name: string): string {
   return initials.length > 0 ? initials.join("") : NO_INITIALS;
 }
 
-const plain = (code: string): string => code.trim().toUpperCase();
+/** A batch's name as names are told apart: case and outer spaces do not matter. */
+export const plainCode = (code: string): string => code.trim().toUpperCase();
 
 /**
  * A name for a batch that fits on a strip of tape: initials of the spec, day and month, and a
@@ -28,7 +29,7 @@ export function batchCode(specName: string, dayMonth: string, taken: readonly st
   if (!/^\d{4}$/u.test(dayMonth)) {
     throw new RangeError(`day and month must be four digits, got ${dayMonth}`);
   }
-  const used = new Set(taken.map(plain));
+  const used = new Set(taken.map(plainCode));
   const first = `${initialsOf(specName)}-${dayMonth}`;
   if (!used.has(first)) return first;
   let number = 2;

@@ -3,7 +3,8 @@ import { actualFinal } from "../run/actual.ts";
 import type { Bottles } from "../run/event.ts";
 import { bottledOf, type Run } from "../run/run.ts";
 import type { Allergen } from "../spec/allergen-table.ts";
-import { allergensOf, cautionsOf } from "../spec/declared.ts";
+import { OVERPROOF_FROM } from "../spec/caution-table.ts";
+import { allergensOf, cautionsOf, milkStays } from "../spec/declared.ts";
 import { labelStrength } from "./label-strength.ts";
 import { LONGEST_CHILLED_DAYS, useByOf } from "./use-by.ts";
 
@@ -29,28 +30,21 @@ function plannedBottles({ size }: Run["plan"]): readonly Bottles[] {
   return [{ count: Math.ceil(size.bottles), size: size.size }];
 }
 
-/** From here on a spirit counts as overproof: it gives off vapour that burns at room temperature. */
-const OVERPROOF = 0.5;
-
 /**
  * Cautions that the drink as a whole calls for, beside those of its ingredients. An overproof
  * spirit is a caution for whoever mixes; in the bottle only while the drink itself is that strong.
  *
  * @param strength - as the label gives it, so that figure and caution agree, v/v
  */
-function labelCautions(
-  { plan }: Run,
-  allergens: readonly Allergen[],
-  strength: number,
-): readonly string[] {
+function labelCautions({ plan }: Run, strength: number): readonly string[] {
   const inherited = new Set(cautionsOf(plan.ingredients));
   inherited.delete("overproof");
-  if (strength >= OVERPROOF) inherited.add("overproof");
+  if (strength >= OVERPROOF_FROM) inherited.add("overproof");
   if (inherited.has("fresh-juice")) inherited.add("keep-cold");
   const rest = [...inherited].filter((code) => code !== "keep-cold");
   return [
     ...(inherited.has("keep-cold") ? ["keep-cold"] : []),
-    ...(allergens.includes("milk") && plan.spec.wash !== undefined ? ["milk-stays"] : []),
+    ...(milkStays(plan) ? ["milk-stays"] : []),
     ...rest,
     ...(plan.spec.keepDays > LONGEST_CHILLED_DAYS ? ["over-seven-days"] : []),
     "local-use-by",
@@ -79,6 +73,6 @@ export function labelOf(run: Run): Label {
     strength,
     bottles: bottled?.bottles ?? plannedBottles(run.plan),
     allergens,
-    cautions: labelCautions(run, allergens, strength),
+    cautions: labelCautions(run, strength),
   };
 }

@@ -1,5 +1,4 @@
-import type { Stand, Step } from "../method/procedure.ts";
-import { stepOf } from "../method/procedure.ts";
+import { type Stand, type Step, stepOf } from "../method/procedure.ts";
 import { alarmsOf } from "../run/alarm.ts";
 import { openVisit, type Run } from "../run/run.ts";
 import { standsNow } from "../run/standings.ts";

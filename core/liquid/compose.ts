@@ -22,7 +22,7 @@ export interface Makeup {
 }
 
 /** A density this far from the model's, as a share, is a slip of the pen and not a measurement. */
-const DENSITY_BELIEVED = 0.05;
+export const DENSITY_BELIEVED = 0.05;
 
 function withoutWater(volume: number, makeup: Makeup): Liquid {
   const litres = volume / 1000;

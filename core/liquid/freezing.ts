@@ -97,6 +97,9 @@ export function iceFraction(liquid: Liquid, temperature: number): number {
   return (liquid.water - unfrozen) / massOf(liquid);
 }
 
+/** A freezer's usual temperature, and how far it swings, degrees C: judgement. */
+export const [FREEZER, FREEZER_SWING] = [-18, 3];
+
 /**
  * Whether ice forms in a bottle kept at a temperature, so that it may thicken or burst.
  *
@@ -105,9 +108,9 @@ export function iceFraction(liquid: Liquid, temperature: number): number {
  * @returns true when it begins to freeze
  * @throws RangeError without water
  * @source as `freezingPoint`
- * @limits freezers swing by some degrees: leave 3 degrees of room (judgement)
+ * @limits a freezer swings: leave `FREEZER_SWING` of room
  */
-export function freezesAt(liquid: Liquid, temperature = -18): boolean {
+export function freezesAt(liquid: Liquid, temperature = FREEZER): boolean {
   return freezingPoint(liquid) > temperature;
 }
 
@@ -115,7 +118,8 @@ export function freezesAt(liquid: Liquid, temperature = -18): boolean {
 export type Texture = "liquid" | "icy" | "slush" | "solid";
 
 const SLUSH_FROM = 0.15;
-const SOLID_FROM = 0.6;
+/** Share of ice from which nothing pours any more. */
+export const SOLID_FROM = 0.6;
 
 /**
  * How a drink behaves once it has settled at a temperature.

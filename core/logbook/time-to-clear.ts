@@ -1,5 +1,6 @@
 import type { LearntWaits } from "../method/learnt-times.ts";
 import { type Run, stepOfVisit, type Visit } from "../run/run.ts";
+import { FEWEST_TO_LEARN, LATEST_TO_LEARN } from "./learn/lesson-size-table.ts";
 import { quartilesOf } from "./quartiles.ts";
 
 /** How one batch came to run clear. Times in ms. */
@@ -19,11 +20,6 @@ export interface MayHaveCleared {
   readonly startedAt: number;
   readonly cleared?: Cleared;
 }
-
-/** Fewer batches say nothing yet: judgement. */
-const FEWEST = 3;
-/** Older batches than these were made by other hands, filters or milk: judgement. */
-const LATEST = 20;
 
 /** How long a pass waited until it was answered; the one that asks, until it ran clear. */
 function waitsOf(passes: readonly Visit[], clear: Visit, at: number): Cleared["waits"] {
@@ -72,8 +68,8 @@ export function timeToClear(
     .filter((one) => one.procedureId === procedureId && one.runId !== except)
     .toSorted((a, b) => b.startedAt - a.startedAt)
     .flatMap((one) => one.cleared ?? [])
-    .slice(0, LATEST);
-  if (cleared.length < FEWEST) return undefined;
+    .slice(0, LATEST_TO_LEARN);
+  if (cleared.length < FEWEST_TO_LEARN) return undefined;
   const steps = new Set(cleared.flatMap(({ waits }) => Object.keys(waits)));
   const waits = [...steps].map((step) => {
     const seen = cleared.flatMap(({ waits: own }) =>

@@ -16,3 +16,6 @@ export const CAUTIONS = [
   "coumarin",
   "fresh-juice",
 ] as const;
+
+/** v/v: from here on a spirit counts as overproof, for its vapour burns at room temperature. */
+export const OVERPROOF_FROM = 0.5;

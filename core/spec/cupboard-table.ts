@@ -1,5 +1,6 @@
 import type { AcidMasses } from "../quantity/acid-name.ts";
 import { ABSORPTIONS } from "./absorption-table.ts";
+import { OVERPROOF_FROM } from "./caution-table.ts";
 import type { Ingredient } from "./ingredient.ts";
 
 /**
@@ -27,7 +28,7 @@ const entry = (id: string, name: string, kind: Ingredient["kind"], rest: Start):
 const spirit = (id: string, name: string, abv: number): Ingredient =>
   entry(id, name, "spirit", {
     strength: abv / 100,
-    cautions: abv >= 50 ? ["overproof"] : [],
+    cautions: abv / 100 >= OVERPROOF_FROM ? ["overproof"] : [],
   });
 
 const syrup = (id: string, name: string, brix: number): Ingredient =>

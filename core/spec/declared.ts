@@ -4,6 +4,7 @@ import type { Cupboard } from "./batch-amounts.ts";
 import { CAUTIONS } from "./caution-table.ts";
 import { ingredientsThrough, type SpecBook } from "./house-made.ts";
 import type { Ingredient } from "./ingredient.ts";
+import type { Plan } from "./plan.ts";
 
 /** A milk brings its own whether or not somebody ticked it. */
 function brings({ allergens, dairy }: Ingredient): readonly Allergen[] {
@@ -41,6 +42,15 @@ export function cautionsOf(ingredients: readonly Ingredient[]): readonly string[
   const others = [...present].filter((code) => !known.some((one) => one === code)).sort();
   return [...known, ...others];
 }
+
+/**
+ * Whether milk is still in a washed drink: the curd takes fat and casein, the rest stays.
+ *
+ * @param drink - a plan, or what a plan knows of its spec and ingredients
+ * @source as `allergensOf`
+ */
+export const milkStays = ({ spec, ingredients }: Pick<Plan, "spec" | "ingredients">): boolean =>
+  spec.wash !== undefined && allergensOf(ingredients).includes("milk");
 
 /** Allergens to declare, and what they could not be looked up for. */
 export interface AllergensThrough {

@@ -21,11 +21,14 @@ function locks(first: Answer, later: Answer) {
 
 const refused = (name: string) => new DOMException("refused", name);
 
+/** All that is asked here is answered in promises: the next task begins when none is left. */
+const allAnswered = () => new Promise((resolve) => setTimeout(resolve));
+
 /** What the pen is once all that is asked has been answered. */
 async function penOf(): Promise<string> {
   const { askForPen, pen } = await import("../../app/pen.ts");
   await askForPen(async () => undefined);
-  await new Promise((resolve) => setTimeout(resolve, 5));
+  await allAnswered();
   return pen.value;
 }
 
@@ -57,7 +60,7 @@ test("a window that may not take the pen goes on to follow, and may be told to t
   const { pen, takePen } = await import("../../app/pen.ts");
   takePen();
   expect(pen.value).toBe("asking");
-  await new Promise((resolve) => setTimeout(resolve, 5));
+  await allAnswered();
   expect(pen.value).toBe("elsewhere");
   expect(request).toHaveBeenCalledTimes(3);
 });

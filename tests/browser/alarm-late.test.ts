@@ -1,7 +1,9 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { handsOn } from "../support/phone/hands.ts";
+import { loopsOn, noteLoops } from "../support/phone/hear.ts";
 import { said } from "../support/phone/said.ts";
 import {
   clockOf,
@@ -9,12 +11,10 @@ import {
   holdOf,
   MINUTE,
   OPENS,
-  openBar,
   pass,
   putLog,
   SECOND,
   shot,
-  startAfresh,
   storedLog,
   untilStep,
 } from "../support/phone/walk-page.ts";
@@ -30,37 +30,14 @@ const resting = started("run-rest", "PB-1003", OPENS - 23 * MINUTE)
   .finish({}, 1);
 const RUN = routes.run("run-rest");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-/** Writes down every sound that loops, from its start to its stop. */
-const listen = () => {
-  const heard = { playing: 0, started: 0 };
-  Reflect.set(globalThis, "heard", heard);
-  const { start, stop } = AudioBufferSourceNode.prototype;
-  AudioBufferSourceNode.prototype.start = function (...at) {
-    if (this.loop) {
-      heard.started += 1;
-      heard.playing += 1;
-    }
-    start.apply(this, at);
-  };
-  AudioBufferSourceNode.prototype.stop = function (...at) {
-    if (this.loop) heard.playing -= 1;
-    stop.apply(this, at);
-  };
-};
-const playing = (page: Page) => page.evaluate<number>("heard.playing");
+const playing = async (page: Page) => (await loopsOn(page)).playing;
 const untilPlaying = (page: Page, sounds: number) =>
-  page.waitForFunction((n) => Reflect.get(globalThis, "heard").playing === n, sounds);
+  page.waitForFunction((n) => Reflect.get(globalThis, "loops").playing === n, sounds);
 
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar, listen);
+  await bar.afresh(noteLoops);
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 const sheet = (page: Page) => page.locator(".alarm-sheet");
 
@@ -91,9 +68,10 @@ test("the page was closed: an hour late it rings at once and says how late", asy
   await putLog(bar, resting.events);
   const { phone, server } = bar;
   const page = await phone.context.newPage();
+  onTestFinished(() => page.close());
   await bar.page.close();
   await phone.context.clock.fastForward(2 * HOUR + 5 * MINUTE);
-  await page.addInitScript(listen);
+  await page.addInitScript(noteLoops);
   await page.addInitScript(tellStatusAtAlarm);
   // Nothing may sound before the page is touched, and the status line says so. To look at the page
   // from here would count as a touch, so the page itself is asked to tell.
@@ -101,7 +79,6 @@ test("the page was closed: an hour late it rings at once and says how late", asy
   await page.goto(server.url);
   expect((await told).text()).toBe(`at the alarm: ${said.alarm.status["sound-blocked"]}`);
   const hands = await handsOn(page);
-  bar = { ...bar, page, hands };
   await sheet(page).waitFor();
   expect(await sheet(page).textContent()).toContain("1 h 05 min late");
   await shot(page, "alarm-late");
@@ -116,7 +93,7 @@ test("the page was closed: an hour late it rings at once and says how late", asy
   expect(heard).toMatchObject({ type: "alarm.heard", visit: "curdle#1", dueAt: OPENS + HOUR });
   expect(Math.abs((heard?.at ?? 0) - at)).toBeLessThan(30 * SECOND);
   // It is over, so the main action is to end it.
-  await finishPlain(bar, "curdle");
+  await finishPlain({ ...bar, page, hands }, "curdle");
   await untilStep(page, "wet-filter");
 });
 

@@ -76,6 +76,7 @@ test("truly frozen behind another tab: thawed, it rings at once and says how lat
   });
   await tabs.leave();
   await tabs.freeze(true);
+  // A frozen page has the real clock: past the deadline by three seconds, of which two are asked for.
   await new Promise((resolve) => setTimeout(resolve, 7 * SECOND));
   await tabs.freeze(false);
   await tabs.comeBack();

@@ -1,20 +1,18 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { faultsOf } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import {
+  chooseFile,
   goTo,
   holdOf,
   OPENS,
-  openBar,
   putLog,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
 } from "../support/phone/walk-page.ts";
@@ -32,20 +30,10 @@ const whole = madeWhole(started("run-a", "PB-1003", OPENS), {
 const { events } = whole;
 const AFTER = (events.at(-1)?.at ?? OPENS) + 60_000;
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-const folder = mkdtempSync(join(tmpdir(), "second-pour-files-"));
-afterAll(async () => {
-  rmSync(folder, { recursive: true });
-  await bar.close();
-});
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 /** What a tap downloads: its name and its text. */
 async function downloadBy(page: Page, act: () => Promise<void>) {
@@ -53,13 +41,6 @@ async function downloadBy(page: Page, act: () => Promise<void>) {
   await act();
   const file = await coming;
   return { name: file.suggestedFilename(), text: readFileSync(await file.path(), "utf8") };
-}
-
-/** Chooses a file in Kit, as from the phone's files. */
-async function choose(page: Page, text: string) {
-  const path = join(folder, "backup.txt");
-  writeFileSync(path, text);
-  await page.locator('input[type="file"]').setInputFiles(path);
 }
 
 const benchLine = (page: Page) => page.locator(".backup-line");
@@ -150,7 +131,7 @@ const line = (event: object) => JSON.stringify({ event });
 test("on another phone it is counted first, and added on a hold", async () => {
   const { hands } = bar;
   await goTo(bar.page, routes.kit);
-  await choose(bar.page, fileOfLines(events.map(line)));
+  await chooseFile(bar.page, fileOfLines(events.map(line)));
   await bar.page.getByText(restore.fresh(events.length)).waitFor();
   await bar.page.getByText(restore.known(0)).waitFor();
   expect(await storedLog(bar.page)).toEqual([]);
@@ -166,7 +147,7 @@ test("lines that cannot be taken are listed with the reason, as text and nothing
   const bad = '{"<img src=x onerror=alert(1)>":1}';
   const many = Array.from({ length: 11 }, () => "moon");
   await goTo(bar.page, routes.kit);
-  await choose(bar.page, fileOfLines([...events.map(line), bad, ...many]));
+  await chooseFile(bar.page, fileOfLines([...events.map(line), bad, ...many]));
   const list = bar.page.locator(".kit-lines");
   const kind = "<img src=x onerror=alert(1)>";
   const why = `is of a kind that this version does not know: “${kind}”. A newer one may.`;
@@ -183,7 +164,7 @@ test("a file that was cut short is told to be, and what is left of it is added o
   const some = events.slice(0, 6);
   const cut = fileOfLines(events.map(line)).split("\n").slice(0, 7).join("\n");
   await goTo(bar.page, routes.kit);
-  await choose(bar.page, cut);
+  await chooseFile(bar.page, cut);
   await bar.page.getByText(restore.missing(events.length, some.length)).waitFor();
   expect(await holdOf(bar.page, restore.add(some.length)).count()).toBe(0);
   await shot(bar.page, "kit-damaged");
@@ -203,7 +184,7 @@ test("reading a large file shows how far it is and can be given up: nothing is c
     line({ ...second, id: `note-${at}`, type: "note.added", text: "cold" }),
   );
   await goTo(bar.page, routes.kit);
-  await choose(bar.page, fileOfLines(notes));
+  await chooseFile(bar.page, fileOfLines(notes));
   await bar.page.getByText(/^Reading: [1-9][0-9,]* of 60,000 entries\.$/u).waitFor();
   await hands.tap(tapOf(bar.page, words.giveUp));
   await bar.page.getByText("Stopped. Nothing was changed.").waitFor();
@@ -219,7 +200,7 @@ test("what is no backup is refused with a sentence", async () => {
       "This file is not a Second Pour backup. Choose the one the app saved. Nothing was changed.",
     ],
   ] as const) {
-    await choose(bar.page, text);
+    await chooseFile(bar.page, text);
     await bar.page.getByRole("alert").getByText(says).waitFor();
   }
 });

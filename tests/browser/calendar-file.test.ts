@@ -1,31 +1,15 @@
 import ICAL from "ical.js";
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { CALENDAR_TYPE, DUE_FILES, dueFileOf } from "../../core/board/calendar/due-file.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import {
-  HOUR,
-  MINUTE,
-  OPENS,
-  openBar,
-  pass,
-  putLog,
-  startAfresh,
-  tapOf,
-} from "../support/phone/walk-page.ts";
+import { HOUR, MINUTE, OPENS, pass, putLog, tapOf } from "../support/phone/walk-page.ts";
 import { waiting } from "../support/world/waiting.ts";
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(async () => {
-  await bar.phone.context.setOffline(false);
-  expect(bar.phone.complaints).toEqual([]);
-});
+const bar = barForTests({ size: "small" });
+afterEach(() => bar.phone.context.setOffline(false));
 
 const RUN = routes.run("run-a");
 const wait = (waitFor: number, from = OPENS) =>
@@ -74,7 +58,7 @@ const keptFiles = (page: Page) =>
   }, DUE_FILES);
 
 test("with no network the worker hands out a calendar with the right moment and its alarm", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, phone, server } = bar;
   await putLog(bar, wait(HOUR + 17_000), RUN, OPENS);
   await openWays(page);
@@ -106,7 +90,7 @@ test("with no network the worker hands out a calendar with the right moment and 
 });
 
 test("an address that nothing is kept for says so, and is not the app", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const got = await take(bar.page, `${bar.server.url}due/run-x/curdle-1.ics`);
   expect(got).toMatchObject({ status: 404, type: "text/plain; charset=utf-8" });
   expect(got.text).toContain("no longer kept");
@@ -114,7 +98,7 @@ test("an address that nothing is kept for says so, and is not the app", async ()
 });
 
 test("a due time that moves takes the place of the old one; what is long past is cleared away", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   await putLog(bar, wait(HOUR), RUN, OPENS);
   await openWays(bar.page);
   await link(bar.page).waitFor();
@@ -123,14 +107,14 @@ test("a due time that moves takes the place of the old one; what is long past is
   expect(await startOf()).toBe(OPENS + HOUR);
 
   // The same wait, begun anew and longer.
-  bar = await startAfresh(bar);
+  await bar.afresh();
   await putLog(bar, wait(2 * HOUR), RUN, OPENS);
   await openWays(bar.page);
   await link(bar.page).waitFor();
   expect(await startOf()).toBe(OPENS + 2 * HOUR);
 
   // Two days on another batch waits: only its own file is left.
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const later = OPENS + 48 * HOUR;
   const other = waiting({ runId: "run-b", batch: "PB-1004", from: later, waitFor: 3 * HOUR });
   await putLog(bar, other, routes.run("run-b"), later);
@@ -142,7 +126,7 @@ test("a due time that moves takes the place of the old one; what is long past is
 });
 
 test("with no worker in charge the file is saved another way, and it says where", async () => {
-  bar = await startAfresh(bar, () => {
+  await bar.afresh(() => {
     // A blank page has no workers at all.
     if (!("serviceWorker" in navigator)) return;
     Object.defineProperty(navigator.serviceWorker, "controller", { value: null });

@@ -69,6 +69,16 @@ test("the new time is right: due times stay, and what is due by it rings", async
   });
 });
 
+test("set by mistake and put right before anybody answers: nothing is asked, and nothing moves", async () => {
+  const { page } = bar;
+  await page.clock.setSystemTime((await clockOf(page)) + HOUR);
+  await question().waitFor();
+  await page.clock.setSystemTime((await clockOf(page)) - HOUR);
+  await question().waitFor({ state: "detached" });
+  await page.getByText(said.work.due("15:00"), { exact: true }).waitFor();
+  expect(await storedLog(page)).toHaveLength(resting.events.length);
+});
+
 test("another time zone moves no deadline and asks nothing", async () => {
   const { page, phone } = bar;
   const left = async () => (await page.locator(".run-digits").textContent()) ?? "";

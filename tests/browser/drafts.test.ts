@@ -1,38 +1,15 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { dropProfile, newProfile, openPhone, type Phone } from "../support/phone/browser.ts";
+import { phoneForTests } from "../support/phone/phone-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import { type AppServer, serveApp } from "../support/tool/server.ts";
 
 const KEPT = "second-pour-draft-spec";
 /** As a version to come may keep it. */
 const FOREIGN = { "spec-of-tomorrow": { name: "Later", vessel: { litres: 3 } } };
 
-let server: AppServer;
-let profile: string;
-let phone: Phone;
+const phone = phoneForTests({ size: "small" });
 
-const openHere = () => openPhone({ origin: server.origin, profile, size: "small" });
-
-beforeAll(async () => {
-  server = await serveApp();
-});
-afterAll(() => server.stop());
-beforeEach(async () => {
-  profile = newProfile();
-  phone = await openHere();
-});
-afterEach(async () => {
-  expect(phone.complaints).toEqual([]);
-  await phone.close();
-  dropProfile(profile);
-});
-
-const goTo = async (hash: string) => {
-  await phone.page.goto(server.url + hash);
-  await phone.page.locator("main h1").waitFor();
-};
-const newSpec = () => goTo(routes.spec("new"));
+const newSpec = () => phone.goTo(routes.spec("new"));
 const nameField = () => phone.page.getByLabel(said.spec.name, { exact: true });
 const shown = () => nameField().inputValue();
 const kept = () => phone.page.evaluate((key) => localStorage.getItem(key), KEPT);
@@ -44,13 +21,13 @@ test("a form that was not saved is there again after a reload, and when the app 
   await expect.poll(shown).toBe("Harbour Light");
 
   await phone.close();
-  phone = await openHere();
+  await phone.openAgain();
   await newSpec();
   await expect.poll(shown).toBe("Harbour Light");
 
   // Dropped on purpose, it does not come back.
   const drop = phone.page.getByRole("button", { name: said.spec.forget });
-  await drop.click({ delay: 800 });
+  await phone.hands.hold(drop);
   await expect.poll(shown).toBe("");
   await phone.page.reload();
   await nameField().waitFor();

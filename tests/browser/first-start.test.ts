@@ -107,8 +107,10 @@ test("a new phone offers a practice: the whole wash by hand, and nothing of it s
   await shot(page, "practice-over");
   // No list hears of it.
   await goTo(page, routes.shelf);
+  await page.getByText(said.shelf.empty, { exact: true }).waitFor();
   expect(await page.getByText(words.name).count()).toBe(0);
   await goTo(page, routes.logbook);
+  await page.getByText(said.logbook.empty, { exact: true }).waitFor();
   expect(await page.getByText(words.name).count()).toBe(0);
   await page.goBack();
   await page.goBack();
@@ -128,6 +130,15 @@ test("left in the middle it can be given up at once; over and forgotten, it goes
   page = await begin();
   await toTheDrip(page);
   await toTheEnd(page);
+  // Somebody still looks at it: its last step may be taken back, even after the page began anew.
+  await page.reload();
+  await page.getByRole("heading", { name: words.over }).waitFor();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await bar.hands.tap(tapOf(page, said.run.more));
+  await bar.hands.tap(tapOf(page, said.run.undoLast));
+  await untilStep(page, "label");
+  await finishPlain(bar, "label");
+  await page.getByRole("heading", { name: words.over }).waitFor();
   await page.goto(bar.server.url);
   await offer(page).waitFor();
   await expect.poll(() => storedLog(page)).toEqual([]);

@@ -1,115 +1,14 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { DAIRY_WASH } from "../../core/method/dairy-wash.ts";
-import { CUPBOARD } from "../../core/spec/cupboard-table.ts";
-import type { Ingredient } from "../../core/spec/ingredient.ts";
-import type { Spec } from "../../core/spec/spec.ts";
+import { LAST_MOMENT } from "../../core/run/event.ts";
 import { sticksOut } from "../support/look/readable.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import {
-  goTo,
-  HOUR,
-  holdOf,
-  OPENS,
-  openBar,
-  startAfresh,
-  tapOf,
-} from "../support/phone/walk-page.ts";
+import { chooseFile, goTo, HOUR, holdOf, OPENS, tapOf } from "../support/phone/walk-page.ts";
 import { fileOfLines } from "../support/world/backup-file.ts";
-import { plannedBatch } from "../support/world/planned-batch.ts";
-import { demoSpec, madeWhole, planned, started } from "../support/world/play-run.ts";
-
-const RUNS = "globalThis.ran=1";
-const IMAGE = `<img src=x onerror="${RUNS}">`;
-const SCRIPT = `<script>${RUNS}</script>`;
-const LINK = `javascript:${RUNS}`;
-const ENTITY = "&lt;b&gt;&amp;&#60;";
-/** Shows what follows it backwards, up to its end; here nothing ends it. */
-const BACKWARDS = "\u202Eturned";
-const NOTHING = "nul\u0000end";
-const LONG = "W".repeat(36);
-
-/** Every string that somebody may bring in, as it stands in a backup: none is longer than it may be. */
-interface Texts {
-  readonly spec: string;
-  readonly ingredient: string;
-  readonly procedure: string;
-  readonly batch: string;
-  readonly glass: string;
-  readonly garnish: string;
-  readonly note: string;
-  readonly reason: string;
-  readonly lot: string;
-  readonly initials: string;
-  readonly tag: string;
-  readonly taste: string;
-  readonly verdict: string;
-}
-
-const all = (text: string, short = "<b>x</b>"): Texts => ({
-  ...{ spec: text, ingredient: text, procedure: text, batch: text.slice(0, 40), glass: text },
-  ...{ garnish: text, note: text, reason: text, lot: text.slice(0, 60), initials: short },
-  ...{ tag: text.slice(0, 40), taste: text.slice(0, 40), verdict: text },
-});
-
-const CASES: Readonly<Record<string, Texts>> = {
-  "a picture that runs code": all(IMAGE),
-  "a script": all(SCRIPT),
-  "an address that runs code": all(LINK),
-  "markup already made harmless": all(ENTITY, "&amp;"),
-  "a word turned round": all(BACKWARDS, "\u202EAB"),
-  "a character that ends strings": all(NOTHING, "A\u0000B"),
-  "one word without a gap": all(LONG, "W".repeat(8)),
-};
-
-const line = (record: object) => JSON.stringify(record);
-const gin = CUPBOARD.find(({ id }) => id === "gin-43");
-
-/** A backup with hostile words wherever words may stand: two batches, their spec and all that is its. */
-function fileOf(texts: Texts): { readonly text: string; readonly count: number } {
-  if (gin === undefined) throw new RangeError("the cupboard has no gin");
-  const own: Ingredient = { ...gin, id: "own-gin", name: texts.ingredient };
-  const base = demoSpec("Pear Beacon");
-  const spec: Spec = {
-    ...base,
-    id: "hostile",
-    name: texts.spec,
-    notes: texts.note,
-    serve: { ...base.serve, glass: texts.glass, garnish: texts.garnish },
-    lines: base.lines.map((one, at) => (at === 0 ? { ...one, ingredientId: own.id } : one)),
-    demo: false,
-  };
-  const plan = planned(spec, undefined, [own]);
-  const begun = started("run-made", texts.batch, OPENS - 12 * HOUR, plan)
-    .then({ type: "change-hands", initials: texts.initials })
-    .then({ type: "note-lot", ingredient: own.id, lot: texts.lot })
-    .then({ type: "add-note", text: texts.note });
-  const made = madeWhole(begun, { yield: 3700, topUp: 450, useBy: OPENS + 144 * HOUR })
-    .then({ type: "note-taste", scores: { clarity: 8 }, words: [texts.taste], by: texts.initials })
-    .then({ type: "give-verdict", verdict: "good", repeat: "yes", text: texts.verdict })
-    .then({ type: "add-tag", tag: texts.tag });
-  const ended = started("run-ended", texts.batch, OPENS - 5 * HOUR, plan).then({
-    type: "abandon",
-    reason: texts.reason,
-  });
-  const open = started("run-open", texts.batch, OPENS - HOUR, plan).then({
-    type: "add-note",
-    text: texts.note,
-  });
-  const events = [...made.events, ...ended.events, ...open.events];
-  const others = [
-    { spec },
-    { ingredient: own },
-    { procedure: { ...DAIRY_WASH, id: "own-wash", name: texts.procedure } },
-    { planned: { ...plannedBatch("planned-one", OPENS + 30 * HOUR), plan } },
-  ];
-  const lines = [...events.map((event) => line({ event })), ...others.map(line)];
-  return { text: fileOfLines(lines), count: lines.length };
-}
+import { CASES, fileOf, IMAGE, LONG, PLAIN, SCRIPT } from "../support/world/hostile-file.ts";
+import { demoSpec, planned, started } from "../support/world/play-run.ts";
 
 const SCREENS = [
   ...[routes.bench, routes.specs, routes.shelf, routes.logbook, routes.days, routes.procedures],
@@ -120,20 +19,10 @@ const SCREENS = [
   ...[routes.batch("run-ended"), routes.compare(["run-made", "run-ended"]), routes.learnt],
 ];
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-const folder = mkdtempSync(join(tmpdir(), "second-pour-hostile-"));
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(async () => {
-  rmSync(folder, { recursive: true });
-  await bar.close();
-});
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
 /** What on the page came out of words as something else than words. */
 const madeOfWords = (page: Page): Promise<string[]> =>
@@ -185,10 +74,8 @@ for (const [name, texts] of Object.entries(CASES)) {
   test(`brought in from a file: ${name} is words on every screen, and nothing else`, async () => {
     const { page, hands } = bar;
     const file = fileOf(texts);
-    const path = join(folder, "backup.txt");
-    writeFileSync(path, file.text);
     await goTo(page, routes.kit);
-    await page.locator('input[type="file"]').setInputFiles(path);
+    await chooseFile(page, file.text);
     await hands.hold(holdOf(page, said.kit.restore.add(file.count)));
     await page.getByText(said.kit.restore.added(file.count)).waitFor();
     const shown = new Map<string, string>();
@@ -229,11 +116,9 @@ for (const [name, texts] of Object.entries(CASES)) {
 
 test("typed: a tag and a spec's name are kept and shown as they were typed", async () => {
   const { page, hands } = bar;
-  const file = fileOf(all("plain", "AB"));
-  const path = join(folder, "backup.txt");
-  writeFileSync(path, file.text);
+  const file = fileOf(PLAIN);
   await goTo(page, routes.kit);
-  await page.locator('input[type="file"]').setInputFiles(path);
+  await chooseFile(page, file.text);
   await hands.hold(holdOf(page, said.kit.restore.add(file.count)));
   await page.getByText(said.kit.restore.added(file.count)).waitFor();
   await goTo(page, routes.batch("run-made"));
@@ -243,7 +128,9 @@ test("typed: a tag and a spec's name are kept and shown as they were typed", asy
   await tapOf(page, tags.takeOff(SCRIPT)).waitFor();
   expect(await madeOfWords(page)).toEqual([]);
   await goTo(page, routes.spec("hostile"));
-  await page.getByLabel("Name", { exact: true }).fill(IMAGE);
+  // Marks that turn text round are not taken in, and none of the words beside them is lost.
+  await page.getByLabel("Name", { exact: true }).fill(`\u202E${IMAGE}\u2066\u200F`);
+  expect(await page.getByLabel("Name", { exact: true }).inputValue()).toBe(IMAGE);
   await hands.tap(tapOf(page, "Save"));
   await goTo(page, routes.specs);
   await page.getByText(IMAGE).first().waitFor();
@@ -264,4 +151,47 @@ test("an address made by somebody else leads to words, not to code", async () =>
       expect([place, id, await madeOfWords(page)]).toEqual([place, id, []]);
     }
   }
+});
+
+/** The largest step that a file may say, ms. */
+const FAR = Number.MAX_SAFE_INTEGER;
+
+test("moments at the end of time, and a clock set by all of it, leave every screen standing", async () => {
+  const { page, hands } = bar;
+  const waiting = (id: string, at: number) =>
+    started(id, id, at, planned(demoSpec("Pear Beacon")))
+      .finish({}, 0)
+      .finish({ answer: { of: "milk", ml: 1000 } }, 0)
+      .finish({}, 0).events;
+  const moved = [FAR, -FAR].flatMap((byMs, at) => {
+    const log = waiting(`moved-${at}`, OPENS - HOUR);
+    const last = log.at(-1);
+    const set = { type: "clock.shifted", byMs, keepElapsed: true };
+    const hlc = { ms: OPENS, n: FAR };
+    return last === undefined
+      ? []
+      : [...log, { ...last, ...set, hlc, id: `set-${at}`, act: "set" }];
+  });
+  const late = waiting("late", OPENS).map((event) => ({ ...event, at: LAST_MOMENT }));
+  const lines = [...moved, ...late].map((event) => JSON.stringify({ event }));
+  await goTo(page, routes.kit);
+  await chooseFile(page, fileOfLines(lines));
+  await hands.hold(holdOf(page, said.kit.restore.add(lines.length)));
+  await page.getByText(said.kit.restore.added(lines.length)).waitFor();
+  for (const place of [routes.bench, routes.days, routes.logbook, routes.kit]) {
+    await goTo(page, place);
+  }
+  for (const id of ["moved-0", "moved-1", "late"]) {
+    for (const of of [routes.run, routes.batch, routes.sheet, routes.vessel]) {
+      await goTo(page, of(id));
+    }
+  }
+  // What is noted in it afterwards is there again at the next start.
+  await goTo(page, routes.batch("moved-0"));
+  const { tags } = said.tasting;
+  await page.getByRole("textbox", { name: tags.field, exact: true }).fill("kept");
+  await hands.tap(tapOf(page, tags.add));
+  await tapOf(page, tags.takeOff("kept")).waitFor();
+  await page.reload();
+  await tapOf(page, tags.takeOff("kept")).waitFor();
 });

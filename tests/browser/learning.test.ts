@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { inventedHistory } from "../../app/demo/history/invented.ts";
 import { routes } from "../../app/routes.ts";
 import { DEMO_RUN } from "../../app/storage/demo.ts";
 import { recordOf } from "../../core/logbook/record.ts";
@@ -18,10 +17,11 @@ import {
   tapOf,
 } from "../support/phone/walk-page.ts";
 import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { demoHistory } from "../support/world/demo-bar.ts";
 
 const bar = barForTests({ size: "small" });
 
-const batches = inventedHistory(OPENS).flatMap((log) => {
+const batches = demoHistory(OPENS).flatMap((log) => {
   const run = foldRun(log);
   return run === undefined ? [] : [recordOf(run)];
 });
@@ -129,5 +129,7 @@ test("removed in one act, the history is gone and a batch that somebody began st
   await tapOf(page, said.learnt.demo.put).waitFor();
   expect(await storedLog(page)).toEqual(own);
   await goTo(page, routes.logbook);
+  // It says that nothing is in it once it has read all there is.
+  await page.getByText(said.logbook.empty, { exact: true }).waitFor();
   expect(await page.locator(".logbook-row").count()).toBe(0);
 });

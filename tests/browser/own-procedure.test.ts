@@ -1,19 +1,17 @@
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { sentence } from "../../app/words/say-later.ts";
 import { LONG_INFUSION } from "../../core/method/infusions.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { openVisit } from "../../core/run/run.ts";
-import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
-import { SIZES } from "../support/phone/browser.ts";
+import { everyLook } from "../support/look/every-look.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import {
   goTo,
   HOUR,
   holdOf,
-  openBar,
   putOn,
-  shot,
   storedLog,
   tapOf,
   untilStep,
@@ -23,37 +21,14 @@ import { demoSpec } from "../support/world/play-run.ts";
 const words = said.procedure;
 const COPY = said.procedures.copyName("Long infusion");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
+const bar = barForTests({ size: "small" });
 beforeAll(async () => {
-  bar = await openBar({ size: "small" });
   await putOn(bar.page, "specs", [demoSpec("Smoked Barley")]);
   await bar.page.reload();
   await bar.page.waitForSelector("main");
 });
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
-/** What is hard to read or sticks out, in both themes and sizes; a photograph of each. */
-async function look(where: string): Promise<void> {
-  const { page } = bar;
-  const found: Record<string, string[]> = {};
-  for (const size of ["usual", "small"] as const) {
-    await page.setViewportSize(SIZES[size]);
-    for (const colorScheme of ["light", "dark"] as const) {
-      await page.emulateMedia({ colorScheme });
-      const seen = [
-        ...(await sticksOut(page)),
-        ...(await faintWords(page)),
-        ...(await axeFinds(page)),
-      ];
-      const name = `${where}-${SIZES[size].width}-${colorScheme}`;
-      if (seen.length > 0) found[name] = seen;
-      await shot(page, name);
-    }
-  }
-  expect(found).toEqual({});
-}
+const look = async (where: string) => expect(await everyLook(bar.page, where)).toEqual({});
 
 const titles = (): Promise<string[]> => bar.page.locator(".procedure-step h3").allTextContents();
 const field = (label: string) => bar.page.getByRole("textbox", { name: label, exact: true });

@@ -1,9 +1,12 @@
-import { beforeEach, expect, test } from "vitest";
+import { beforeEach, expect, onTestFinished, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { refusals } from "../../app/words/en/refusals.ts";
+import { spanish } from "../../app/words/es.ts";
+import { ENGLISH, tongue } from "../../app/words/tongue.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { handsOn } from "../support/phone/hands.ts";
 import { said } from "../support/phone/said.ts";
+import { speak } from "../support/phone/speak.ts";
 import {
   type Bar,
   OPENS,
@@ -138,9 +141,31 @@ test("the browser is asked once, with the first thing that is really saved, to k
   await expect.poll(asked).toBe(1);
   await pass(bar.page, 12 * SECOND);
   await bar.page.locator(".notices-line", { hasText: said.kit.keeping.mayBeCleared }).waitFor();
+  // What is saved in a later visit asks nobody again.
   await bar.page.reload();
-  await bar.page.waitForSelector("main");
-  await bar.page.evaluate(() => Reflect.get(globalThis, "asked").splice(0));
-  await bar.page.waitForTimeout(300);
+  await finishPlain(bar, "first-pass");
+  await untilStep(bar.page, "re-pour");
+  await pass(bar.page, 12 * SECOND);
   expect(await asked()).toBe(0);
+});
+
+test("a language that one window chooses is spoken in the others", async () => {
+  onTestFinished(() => {
+    tongue.value = ENGLISH;
+  });
+  await atCurdle();
+  const run = await secondWindow(routes.run("run-a"));
+  const bench = await secondWindow(routes.bench);
+  await followLine(run).waitFor();
+  await bench.page.locator(".bench-row").waitFor();
+  await speak(bar, spanish);
+  for (const { page } of [run, bench]) {
+    await page.locator('html[lang="es"]').waitFor();
+    const nav = page.getByRole("navigation", { name: said.places.nav });
+    await nav.getByText(said.places.shelf).waitFor();
+    await page.getByText(said.places.penElsewhere).waitFor();
+  }
+  await untilStep(run.page, "wet-filter");
+  await run.page.close();
+  await bench.page.close();
 });

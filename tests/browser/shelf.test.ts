@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { DEMO_SPECS } from "../../app/demo/specs.ts";
 import { routes } from "../../app/routes.ts";
 import { foldRun } from "../../core/run/fold.ts";
 import { faultsOf } from "../support/look/readable.ts";
@@ -16,6 +15,7 @@ import {
   storedLog,
   tapOf,
 } from "../support/phone/walk-page.ts";
+import { DEMO_SPECS } from "../support/world/demo-bar.ts";
 import { madeWhole, type Played, started } from "../support/world/play-run.ts";
 
 const words = said.shelf;

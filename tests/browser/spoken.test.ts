@@ -1,9 +1,8 @@
 import type { Page } from "playwright-core";
-import { expect, onTestFinished, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import { setSight, takeSight } from "../support/phone/sight.ts";
 import {
   goTo,
   HOUR,
@@ -13,7 +12,6 @@ import {
   pass,
   putLog,
   SECOND,
-  storedLog,
   tapOf,
 } from "../support/phone/walk-page.ts";
 import { waiting } from "../support/world/waiting.ts";
@@ -59,43 +57,6 @@ const witness = () => {
 };
 /** The same, but every voice comes from the network. */
 const farWitness = () => Reflect.set(globalThis, "localVoices", []);
-
-/** A worker may take its time. */
-const PATIENT = { timeout: 10_000 };
-/**
- * Counts the notices that the worker has shown. Chromium forgets a notice for good when it is asked
- * which there are while that one is between being written down and being shown (98 of 100 were lost to
- * questions asked meanwhile, none without), so nothing may ask before.
- */
-const countNotices = () => {
-  // An empty page in between has no worker.
-  if (!("serviceWorker" in navigator)) return;
-  Reflect.set(globalThis, "noticesShown", 0);
-  const { showNotification } = ServiceWorkerRegistration.prototype;
-  ServiceWorkerRegistration.prototype.showNotification = async function (...notice) {
-    await showNotification.apply(this, notice);
-    Reflect.set(globalThis, "noticesShown", Reflect.get(globalThis, "noticesShown") + 1);
-  };
-};
-const untilShown = (page: Page, count: number) =>
-  page.waitForFunction((wanted) => Reflect.get(globalThis, "noticesShown") === wanted, count);
-const noticesOf = (page: Page) =>
-  page.evaluate(async () => {
-    const worker = await navigator.serviceWorker.ready;
-    return (await worker.getNotifications()).map(({ title, body }) => ({ title, body }));
-  });
-
-/** A phone that lets the page show notices, and whose sight is ours. */
-async function phoneWithNotices() {
-  const { context } = bar.phone;
-  await context.grantPermissions(["notifications"], { origin: bar.server.origin });
-  onTestFinished(() => context.clearPermissions());
-  await bar.afresh(takeSight);
-  await bar.page.addInitScript(countNotices);
-  await putLog(bar, wait("run-a", 30 * MINUTE), routes.bench, OPENS);
-  await bar.page.locator(".status-line").waitFor();
-  return bar;
-}
 
 const told = (page: Page) => page.evaluate<string[]>("told.splice(0)");
 const untilTold = (page: Page, line: string) =>
@@ -198,25 +159,3 @@ test.each([
     await untilTold(page, "shakes 0");
   },
 );
-
-test("left while it rings, the phone is asked to show a notice, and answered it is taken back", async () => {
-  const { page, hands } = await phoneWithNotices();
-  await pass(page, 30 * MINUTE);
-  await page.locator(".alarm-sheet").waitFor();
-  expect(await noticesOf(page)).toEqual([]);
-  await setSight(page, "hidden");
-  await untilShown(page, 1);
-  expect(await noticesOf(page)).toEqual([{ title: "Pear Beacon: Rest", body: said.alarm.dueNow }]);
-  await setSight(page, "visible");
-  await hands.hold(holdOf(page, said.alarm.heard));
-  await expect.poll(() => noticesOf(page), PATIENT).toEqual([]);
-});
-
-test("it falls due just after the page was left: a notice, where code still runs", async () => {
-  const { page } = await phoneWithNotices();
-  await setSight(page, "hidden");
-  await pass(page, 30 * MINUTE);
-  await untilShown(page, 1);
-  expect((await noticesOf(page)).map(({ title }) => title)).toEqual(["Pear Beacon: Rest"]);
-  expect((await storedLog(page)).some(({ type }) => type === "alarm.heard")).toBe(false);
-});

@@ -1,16 +1,15 @@
 import type { Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import {
   type Bar,
   HOUR,
   holdOf,
   OPENS,
-  openBar,
   pass,
   putLog,
-  startAfresh,
   storedLog,
   tapOf,
   untilStep,
@@ -62,20 +61,13 @@ const isMute = () => {
   Reflect.deleteProperty(globalThis, "Audio");
 };
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
+const bar = barForTests({ size: "small" });
 
 /** A rest that has just begun, on a phone that lacks what is taken from it. */
-async function openResting(prepare?: () => void) {
-  bar = await startAfresh(bar, prepare);
+async function openResting(prepare?: () => void): Promise<void> {
+  await bar.afresh(prepare);
   await putLog(bar, resting.events, RUN, resting.since);
   await untilStep(bar.page, "curdle");
-  return bar;
 }
 
 const check = (page: Page) => page.getByRole("link", { name: said.alarm.checkSound, exact: true });
@@ -94,7 +86,7 @@ async function checkSound({ page, hands }: Bar): Promise<void> {
 }
 
 test("untouched, touched, sound checked, and twelve hours later: it says what holds", async () => {
-  bar = await openResting(shutSpeaker);
+  await openResting(shutSpeaker);
   const { page, hands } = bar;
   await untilSays(page, "sound-blocked");
   await hands.touch([{ x: 180, y: 30 }], 80);
@@ -124,7 +116,7 @@ test("untouched, touched, sound checked, and twelve hours later: it says what ho
 });
 
 test("a batch is being made and nobody has heard this phone: one line leads to the check and back", async () => {
-  bar = await openResting(keepsAwake);
+  await openResting(keepsAwake);
   const { page, hands } = bar;
   await page.goto(page.url().replace(/#.*$/u, routes.bench));
   await page.locator(".bench-row").waitFor();
@@ -146,7 +138,7 @@ test("a batch is being made and nobody has heard this phone: one line leads to t
 });
 
 test("the part that rings cannot be fetched: it says that nothing rings, and to start anew", async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
   const { page, phone } = bar;
   await putLog(bar, resting.events, routes.bench, resting.since);
   // Past the worker, as on a first visit whose signal is gone before all is there.
@@ -164,21 +156,22 @@ test("the part that rings cannot be fetched: it says that nothing rings, and to 
 });
 
 test("the phone refuses to keep its screen on: it says that it may ring late", async () => {
-  bar = await openResting(sleeps);
+  await openResting(sleeps);
   await bar.hands.touch([{ x: 180, y: 30 }], 80);
   await checkSound(bar);
   await untilSays(bar.page, "screen-lock-refused");
 });
 
 test("a browser with no sound says so, and the deadline still shows", async () => {
-  const { page } = await openResting(isMute);
+  await openResting(isMute);
+  const { page } = bar;
   await untilSays(page, "no-sound");
   await pass(page, HOUR);
   await page.locator(".alarm-sheet").waitFor();
 });
 
 test("nobody heard it: the sound check counts for nothing", async () => {
-  bar = await openResting();
+  await openResting();
   const { page, hands } = bar;
   await page.goto(page.url().replace(/#.*$/u, routes.kit));
   await hands.tap(tapOf(page, said.kit.sound.play));

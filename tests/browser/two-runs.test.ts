@@ -3,6 +3,8 @@ import { routes } from "../../app/routes.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import {
+  goTo,
+  HOUR,
   holdOf,
   MINUTE,
   OPENS,
@@ -10,8 +12,13 @@ import {
   putLog,
   shot,
   storedLog,
+  tapOf,
+  typeOnPad,
+  untilStep,
 } from "../support/phone/walk-page.ts";
 import { demoSpec, planned, started } from "../support/world/play-run.ts";
+import { waiting } from "../support/world/waiting.ts";
+import { stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 
@@ -82,4 +89,69 @@ test("two waits and one for hands: soonest wanted first, and each alarm is answe
   expect(await rows()).toEqual(["PB-2", "PB-1", "BFS-1"]);
   expect(await page.locator(".bench-row", { hasText: "PB-1" }).textContent()).toContain("15:15");
   expect(await page.locator(".bench-row", { hasText: "BFS-1" }).textContent()).toContain("16:00");
+});
+
+/** Stands at its yield, which has to be typed; two others ring half an hour and an hour later. */
+async function besideWaits() {
+  await bar.afresh();
+  const station = stationAt("run-yield", "PB-7", OPENS - HOUR, "yield");
+  const waits = [1, 2].flatMap((number) =>
+    waiting({
+      runId: `run-wait-${number}`,
+      batch: `PB-${number}`,
+      from: station.since,
+      waitFor: number * 30 * MINUTE,
+    }),
+  );
+  const log = [...station.events, ...waits];
+  await putLog(bar, log, routes.run("run-yield"), station.since);
+  await bar.page.locator(".status-line").waitFor();
+  return bar;
+}
+const ringing = () => bar.page.locator(".alarm-sheet", { hasText: "Pear Beacon: Rest" });
+
+test("another batch that rings over a half-typed figure is answered there, and nothing typed is lost", async () => {
+  const { page, hands } = await besideWaits();
+  await hands.tap(tapOf(page, said.run.typeAmount));
+  const figure = page.locator(".number-pad-field");
+  await hands.tap(tapOf(page, "4"));
+  await hands.tap(tapOf(page, "2"));
+  await pass(page, 30 * MINUTE);
+  await ringing().waitFor();
+  await shot(page, "rings-over-a-figure");
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await ringing().waitFor({ state: "detached" });
+  await page.getByText(said.alarm.waitsOnBench("Pear Beacon: Rest")).waitFor();
+  await shot(page, "heard-over-a-figure");
+  expect(new URL(page.url()).hash).toBe(routes.run("run-yield"));
+  expect(await figure.inputValue()).toBe("42");
+  await typeOnPad(bar, "00");
+  await untilStep(page, "top-up");
+  const yields = (await storedLog(page)).flatMap((one) =>
+    one.type === "yield.logged" ? [one.ml] : [],
+  );
+  expect(yields).toEqual([4200]);
+
+  // With nothing half typed it leads to the batch that rang.
+  await pass(page, 30 * MINUTE);
+  await ringing().waitFor();
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await page.waitForURL((url) => url.hash === routes.run("run-wait-2"));
+});
+
+test("words that are half typed stay where they are too; a field that is empty holds nobody", async () => {
+  const { page, hands } = await besideWaits();
+  await goTo(page, routes.sheet("run-yield"));
+  const lot = page.getByRole("textbox", { name: said.sheet.addLot, exact: true });
+  await lot.fill("L 20");
+  await pass(page, 30 * MINUTE);
+  await ringing().waitFor();
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await page.getByText(said.alarm.waitsOnBench("Pear Beacon: Rest")).waitFor();
+  expect(await lot.inputValue()).toBe("L 20");
+  await lot.fill("");
+  await pass(page, 30 * MINUTE);
+  await ringing().waitFor();
+  await hands.hold(holdOf(page, said.alarm.heard));
+  await page.waitForURL((url) => url.hash === routes.run("run-wait-2"));
 });

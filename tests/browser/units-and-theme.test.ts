@@ -1,13 +1,15 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
+import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import {
+  type Bar,
   goTo,
   OPENS,
   openBar,
   putLog,
   shot,
-  startAfresh,
   storedLog,
   tapOf,
   typeOnPad,
@@ -17,19 +19,12 @@ import { stationAt } from "../support/world/wash-stations.ts";
 
 const RUN = routes.run("run-a");
 
-let bar: Awaited<ReturnType<typeof openBar>>;
-
-beforeAll(async () => {
-  bar = await openBar({ size: "small" });
-});
-afterAll(() => bar.close());
+const bar = barForTests({ size: "small" });
 beforeEach(async () => {
-  bar = await startAfresh(bar);
+  await bar.afresh();
 });
-afterEach(() => expect(bar.phone.complaints).toEqual([]));
 
-async function choose(...names: readonly string[]): Promise<void> {
-  const { page, hands } = bar;
+async function choose({ page, hands }: Bar, ...names: readonly string[]): Promise<void> {
   await goTo(page, routes.kit);
   for (const name of names) {
     const chip = { name: new RegExp(`^${name}`, "u") };
@@ -46,7 +41,7 @@ for (const [ounce, ml] of [
   test(`a house that pours ounces of ${ounce} types ounces; the log holds ml`, async () => {
     const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
     await putLog(bar, events, routes.kit, since);
-    await choose(said.kit.units.oz, ounce);
+    await choose(bar, said.kit.units.oz, ounce);
     const { page, hands } = bar;
     await goTo(page, RUN);
     await page.locator(".run-detail", { hasText: / oz \(/u }).waitFor();
@@ -59,7 +54,7 @@ for (const [ounce, ml] of [
     expect(read).toMatchObject({ what: "milk", unit: "ml" });
     expect(read?.type === "reading.logged" && read.value).toBeCloseTo(ml, 0);
     // Shown in ml again, it is what was poured.
-    await choose(said.kit.units.ml);
+    await choose(bar, said.kit.units.ml);
     await page.reload();
     await goTo(page, RUN);
     await page.locator(".run-detail", { hasText: / ml/u }).waitFor();
@@ -67,26 +62,25 @@ for (const [ounce, ml] of [
 }
 
 /** A phone of another country, opened for one test. */
-async function abroad<Outcome>(locale: string, job: () => Promise<Outcome>): Promise<Outcome> {
-  const home = bar;
-  bar = await openBar({ size: "small", server: home.server, locale });
+async function abroad(locale: string, job: (away: Bar) => Promise<void>): Promise<void> {
+  const away = await openBar({ size: "small", server: bar.server, locale });
   try {
-    return await job();
+    await job(away);
+    expect(away.phone.complaints).toEqual([]);
   } finally {
-    expect(bar.phone.complaints).toEqual([]);
-    await bar.close();
-    bar = home;
+    await away.close();
   }
 }
 
-const radio = (name: string) => bar.page.getByRole("radio", { name: new RegExp(`^${name}`, "u") });
+const radio = (page: Page, name: string) =>
+  page.getByRole("radio", { name: new RegExp(`^${name}`, "u") });
 
 test("a new phone of the United States measures in oz and °F, stores ml and °C; what is chosen comes first", async () => {
-  await abroad("en-US", async () => {
-    const { page, hands } = bar;
+  await abroad("en-US", async (away) => {
+    const { page, hands } = away;
     const { kit, sheet } = said;
     const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
-    await putLog(bar, events, RUN, since);
+    await putLog(away, events, RUN, since);
     await page.locator(".run-detail", { hasText: / oz \(/u }).waitFor();
     await goTo(page, routes.sheet("run-a"));
     await page.getByText("Time above 41 °F").waitFor();
@@ -106,7 +100,7 @@ test("a new phone of the United States measures in oz and °F, stores ml and °C
     await page.getByRole("radio", { name: /^By country\s*°F$/u, checked: true }).waitFor();
     await page.getByRole("heading", { name: kit.units.title }).scrollIntoViewIfNeeded();
     await shot(page, "units-us");
-    await choose(kit.units.C);
+    await choose(away, kit.units.C);
     await goTo(page, routes.sheet("run-a"));
     await page.getByText(/: 3\.5 °C$/u).waitFor();
     // Kept over a restart, and the volumes go on by the country.
@@ -118,10 +112,10 @@ test("a new phone of the United States measures in oz and °F, stores ml and °C
 });
 
 test("a phone that stored its settings before there was a choice by country goes on in ml and °C", async () => {
-  await abroad("en-US", async () => {
-    const { page } = bar;
+  await abroad("en-US", async (away) => {
+    const { page } = away;
     const { events, since } = stationAt("run-a", "PB-1003", OPENS, "milk");
-    await putLog(bar, events, routes.kit, since);
+    await putLog(away, events, routes.kit, since);
     // What the app wrote then: every field, and no word of degrees.
     await page.evaluate(
       () =>
@@ -141,8 +135,8 @@ test("a phone that stored its settings before there was a choice by country goes
         }),
     );
     await page.reload();
-    await radio(said.kit.units.ml).and(page.locator("[aria-checked=true]")).waitFor();
-    await radio(said.kit.units.C).and(page.locator("[aria-checked=true]")).waitFor();
+    await radio(page, said.kit.units.ml).and(page.locator("[aria-checked=true]")).waitFor();
+    await radio(page, said.kit.units.C).and(page.locator("[aria-checked=true]")).waitFor();
     await goTo(page, RUN);
     await page.locator(".run-detail", { hasText: / ml/u }).waitFor();
   });
@@ -154,15 +148,15 @@ test("light or dark stays as chosen, whatever the phone says, and after a restar
   const { page } = bar;
   await page.emulateMedia({ colorScheme: "dark" });
   const dark = await ground();
-  await choose(said.kit.theme.light);
+  await choose(bar, said.kit.theme.light);
   const light = await ground();
   expect(light).not.toBe(dark);
   await page.reload();
   await page.locator("main").waitFor();
   expect(await ground()).toBe(light);
-  await choose(said.kit.theme.dark);
+  await choose(bar, said.kit.theme.dark);
   await page.emulateMedia({ colorScheme: "light" });
   expect(await ground()).toBe(dark);
-  await choose(said.kit.theme.auto);
+  await choose(bar, said.kit.theme.auto);
   expect(await ground()).toBe(light);
 });

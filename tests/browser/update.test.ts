@@ -130,6 +130,13 @@ async function phoneAtWork() {
   return bar;
 }
 
+/** The app itself knows of the new version: Kit tells of it, and that it has to wait. */
+async function untilKnown(page: Page): Promise<void> {
+  await goTo(page, routes.kit);
+  await page.getByText(said.kit.version.waiting, { exact: true }).waitFor();
+  await page.getByText(said.places.updateLater, { exact: true }).waitFor();
+}
+
 test("work in hand is never interrupted; set aside, it goes on in the new version as it was begun", async () => {
   const bar = await phoneAtWork();
   const { server, phone, page, hands } = bar;
@@ -137,8 +144,9 @@ test("work in hand is never interrupted; set aside, it goes on in the new versio
   server.deploy(second);
   await send(page, "probe-check");
   await untilNoted(page, "waiting");
-  // Longer than the page takes to be drawn for the moment.
-  await page.waitForTimeout(1500);
+  await untilKnown(page);
+  await goTo(page, routes.run("run-a"));
+  await untilStep(page, "wet-filter");
   expect(await offer.count()).toBe(0);
   const log = await storedLog(page);
   await server.stop();
@@ -172,7 +180,7 @@ test("a form that is not saved keeps a new version out", async () => {
   await addProbe(page).catch(() => undefined);
   await send(page, "probe-check");
   await untilNoted(page, "waiting");
-  await page.waitForTimeout(1500);
+  await untilKnown(page);
   const offer = page.locator(".notices-line", { hasText: said.places.updateWaiting });
   expect(await offer.count()).toBe(0);
   expect(phone.complaints).toEqual([]);

@@ -165,6 +165,7 @@ async function logbook(server: AppServer, profile: string): Promise<void> {
     }, routes.logbook);
     await page.locator(".logbook-row").first().waitFor();
   });
+  // What is read behind the first rows is over by then: the scrolling alone is watched.
   await page.waitForTimeout(3000);
   await watched(page, "scrolled through what is drawn, 3 s of wheel", async () => {
     for (let turn = 0; turn < 60; turn += 1) {

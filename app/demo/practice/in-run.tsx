@@ -23,7 +23,7 @@ function Remove({ says, main = false }: { readonly says: string; readonly main?:
 export function PracticeMark() {
   const words = sayLater.first;
   return (
-    <div class="run-practice">
+    <div>
       <p class="run-note">{words.mark}</p>
       <Remove says={words.leave} />
     </div>

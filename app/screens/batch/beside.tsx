@@ -3,6 +3,7 @@ import type { Run } from "../../../core/run/run.ts";
 import { settings } from "../../state.ts";
 import { abv, decimals, volume } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { withUnit } from "../../words/with-unit.ts";
 
 function shown(value: number | undefined, unit: Beside["unit"]): string {
   if (value === undefined) return "–";
@@ -12,7 +13,7 @@ function shown(value: number | undefined, unit: Beside["unit"]): string {
     case "abv":
       return abv(value);
     case "g/L":
-      return `${decimals(value, 1)} g/L`;
+      return withUnit(decimals(value, 1), "g/L");
   }
 }
 
@@ -20,7 +21,7 @@ function shown(value: number | undefined, unit: Beside["unit"]): string {
 export function PlanBeside({ run }: { readonly run: Run }) {
   const words = sayLater.batch.beside;
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <table class="batch-beside">
         <thead>
@@ -42,7 +43,7 @@ export function PlanBeside({ run }: { readonly run: Run }) {
           ))}
         </tbody>
       </table>
-      <p class="batch-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
     </section>
   );
 }

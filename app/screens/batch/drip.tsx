@@ -13,14 +13,14 @@ export function Drip({ run }: { readonly run: Run }) {
   const title = <h2>{sayLater.drip.chart.title}</h2>;
   if (outlook?.type !== "forecast") {
     return (
-      <section class="batch-part">
+      <section class="part">
         {title}
         <p>{sayLater.empty.drip}</p>
       </section>
     );
   }
   return (
-    <section class="batch-part">
+    <section class="part">
       {title}
       <DripChart
         run={run}

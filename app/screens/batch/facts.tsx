@@ -16,7 +16,7 @@ function Yield({ facts }: { readonly facts: BatchFacts }) {
     <dd>
       <strong class="batch-figure">{show(yielded.ml)}</strong>
       <span>{words.share(percent(yielded.share))}</span>
-      <span class="batch-quiet">
+      <span class="soft">
         {words.expected(show(yielded.expectedMl), percent(yielded.expectedShare))}
       </span>
     </dd>
@@ -38,7 +38,7 @@ function TopUp({ facts }: { readonly facts: BatchFacts }) {
       <dd class="batch-three">
         {amounts.map(([word, ml]) => (
           <span key={word}>
-            <span class="batch-quiet">{word}</span> <strong>{show(ml)}</strong>
+            <span class="soft">{word}</span> <strong>{show(ml)}</strong>
           </span>
         ))}
       </dd>
@@ -65,9 +65,9 @@ function Bottled({ facts }: { readonly facts: BatchFacts }) {
 export function StepTimes({ run }: { readonly run: Run }) {
   const words = sayLater.batch;
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.steps}</h2>
-      <dl class="batch-steps">
+      <dl>
         {batchFactsOf(run).steps.map(({ visit, took }) => (
           <div class="batch-step" key={visit}>
             <dt>{stepName(run, visit)}</dt>
@@ -85,7 +85,7 @@ export function Facts({ run }: { readonly run: Run }) {
   const facts = batchFactsOf(run);
   return (
     <>
-      <section class="batch-part">
+      <section class="part">
         <h2>{words.facts}</h2>
         <dl class="batch-facts">
           <dt>{words.yield}</dt>

@@ -84,7 +84,7 @@ export function Log({ run, events }: { readonly run: Run; readonly events: reado
     return { name: about.act(act), fault, onAct: () => void takeBack(act) };
   };
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.log}</h2>
       <TapButton pressed={correcting} onAct={() => setCorrecting(!correcting)}>
         {correcting ? words.correctDone : words.correct}

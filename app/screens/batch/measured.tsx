@@ -9,7 +9,7 @@ import { sayLater } from "../../words/say-later.ts";
 function List({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
   if (lines.length === 0) return null;
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{title}</h2>
       <ul class="batch-lines">
         {lines.map((line) => (

@@ -15,7 +15,7 @@ export function Note({ runId }: { readonly runId: string }) {
     if (why === undefined) setText("");
   };
   return (
-    <section class="batch-part">
+    <section class="part">
       <Field
         label={words.note}
         hint={words.noteHint}

@@ -146,7 +146,7 @@ export function Photos({ run }: { readonly run: Run }) {
   const large = all.findIndex(({ photo }) => photo === shown);
   const open = all[large];
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.title}</h2>
       {all.length === 0 && <p>{words.none}</p>}
       <ul class="batch-photos">
@@ -179,7 +179,7 @@ export function Photos({ run }: { readonly run: Run }) {
         />
       )}
       <Add runId={run.id} />
-      <p class="batch-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
     </section>
   );
 }

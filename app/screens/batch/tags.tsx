@@ -39,7 +39,7 @@ export function Tags({ run }: { readonly run: Run }) {
   const takeOff = async (tag: string) =>
     setFault(await noted(run.id, { type: "remove-tag", tag }, words.removed(tag)));
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.title}</h2>
       {mine.length === 0 && <p>{words.none}</p>}
       {mine.length > 0 && (
@@ -53,7 +53,7 @@ export function Tags({ run }: { readonly run: Run }) {
       )}
       {used.length > 0 && (
         <>
-          <p class="batch-quiet">{words.used}</p>
+          <p class="soft">{words.used}</p>
           <div class="batch-chips">
             {used.map((tag) => (
               <TapButton key={tag} tone="quiet" onAct={() => void add(tag)}>

@@ -70,7 +70,7 @@ function Words({ chosen, onChosen }: WordsProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset takes no flex layout in older Safari
     <div class="batch-words" role="group" aria-label={words.words}>
-      <p class="batch-quiet">{words.words}</p>
+      <p class="soft">{words.words}</p>
       <div class="batch-chips">
         {[...TASTE_WORDS, ...own].map((word) => {
           const on = chosen.includes(word);

@@ -14,7 +14,7 @@ const scoreText = (score: number): string => decimals(score, Number.isInteger(sc
 function Means({ means }: { readonly means: Scores }) {
   const words = sayLater.tasting;
   return (
-    <dl class="batch-means">
+    <dl>
       {ASPECTS.map((aspect) => {
         const score = means[aspect];
         if (score === undefined) return null;
@@ -47,7 +47,7 @@ function Tasted({ run }: { readonly run: Run }) {
   const { tasters, means, words: said } = tasting;
   return (
     <>
-      <p class="batch-quiet">{words.tasters(tasters.length)}</p>
+      <p class="soft">{words.tasters(tasters.length)}</p>
       <Means means={means} />
       {said.length > 0 && (
         <p>
@@ -70,7 +70,7 @@ export function Tasting({ run }: { readonly run: Run }) {
   const [open, setOpen] = useState(sheetDrafts.keptDraft(run.id) !== undefined);
   const words = sayLater.tasting;
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Tasted run={run} />
       <TapButton pressed={open} onAct={() => setOpen(!open)}>

@@ -96,7 +96,7 @@ function Given({ run }: { readonly run: Run }) {
         {`, ${words.repeats[last.repeat]}`}
       </p>
       {last.text !== "" && <p>{last.text}</p>}
-      <p class="batch-quiet">{dateYear(last.at)}</p>
+      <p class="soft">{dateYear(last.at)}</p>
     </>
   );
 }
@@ -106,7 +106,7 @@ export function Verdict({ run }: { readonly run: Run }) {
   const [open, setOpen] = useState(drafts.keptDraft(run.id) !== undefined);
   const words = sayLater.tasting.verdict;
   return (
-    <section class="batch-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Given run={run} />
       <TapButton pressed={open} onAct={() => setOpen(!open)}>

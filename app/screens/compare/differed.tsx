@@ -16,7 +16,7 @@ interface RowProps {
 function Row({ name, texts, size }: RowProps) {
   return (
     <SideRow name={name} texts={texts} absent={sayLater.compare.notNoted}>
-      {size !== undefined && <p class="compare-quiet">{size}</p>}
+      {size !== undefined && <p class="soft-small">{size}</p>}
     </SideRow>
   );
 }
@@ -44,9 +44,9 @@ export function Differed({ choices, inputs, results }: Differences) {
   const none = choices.length + inputs.length === 0;
   return (
     <>
-      <section class="compare-part">
+      <section class="part">
         <h2>{words.differed}</h2>
-        {none ? <p>{words.same}</p> : <p class="compare-quiet">{words.differedWhy}</p>}
+        {none ? <p>{words.same}</p> : <p class="soft-small">{words.differedWhy}</p>}
         <ul class="sides-rows">
           {choices.map(({ name, kinds }) => (
             <Row
@@ -58,7 +58,7 @@ export function Differed({ choices, inputs, results }: Differences) {
           <Figures some={inputs} nameOf={(name) => words.inputs[name]} />
         </ul>
       </section>
-      <section class="compare-part">
+      <section class="part">
         <h2>{words.came}</h2>
         {results.length === 0 && <p>{words.cameSame}</p>}
         <ul class="sides-rows">

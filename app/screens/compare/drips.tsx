@@ -1,4 +1,5 @@
 import { dripFromStart } from "../../../core/logbook/compare/drip-from-start.ts";
+import { HOUR } from "../../../core/quantity/time-units-table.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { LETTERS } from "../../parts/chart-mark.tsx";
 import { OverlayChart } from "../../parts/overlay-chart.tsx";
@@ -7,8 +8,6 @@ import { decimals, duration, volume } from "../../words/format.ts";
 import { inOneLine } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { volumeShown } from "../../words/shown.ts";
-
-const HOUR = 3_600_000;
 
 /** The slow drips of several batches laid over each other. */
 export function Drips({ runs }: { readonly runs: readonly Run[] }) {
@@ -28,7 +27,7 @@ export function Drips({ runs }: { readonly runs: readonly Run[] }) {
   );
   const yText = (value: number): string => decimals(value, Number.isInteger(value) ? 0 : 1);
   return (
-    <section class="compare-part">
+    <section class="part">
       <h2>{words.title}</h2>
       {sides.length === 0 ? (
         <p>{words.none}</p>

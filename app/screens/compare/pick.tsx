@@ -76,7 +76,7 @@ export function Pick() {
                 disabled={at < 0 && picked.length >= MOST}
                 onAct={() => toggle(batch.runId)}
               >
-                <span class="compare-letter">{at < 0 ? "" : `✓ ${LETTERS[at]} `}</span>
+                <span>{at < 0 ? "" : `✓ ${LETTERS[at]} `}</span>
                 {batch.name} {batch.batch}
                 <span class="compare-note">{noteOf(batch)}</span>
               </TapButton>

@@ -4,6 +4,7 @@ import { StageChart } from "../../parts/stage-chart.tsx";
 import { abv, decimals } from "../../words/format.ts";
 import { inOneLine } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { withUnit } from "../../words/with-unit.ts";
 
 /** How strong a batch was to be from stage to stage, and how strong it came out. */
 export function Stages({ run }: { readonly run: Run }) {
@@ -15,7 +16,7 @@ export function Stages({ run }: { readonly run: Run }) {
       : words.part(words.names[stage], abv(planned), abv(actual)),
   );
   return (
-    <section class="compare-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <StageChart
         stages={stages.map(({ stage, planned, actual }) => ({
@@ -23,7 +24,7 @@ export function Stages({ run }: { readonly run: Run }) {
           figures: [100 * planned, actual === undefined ? undefined : 100 * actual],
         }))}
         sides={2}
-        text={(figure) => `${decimals(figure, 0)} %`}
+        text={(figure) => withUnit(decimals(figure, 0), "%")}
         says={words.says(inOneLine(parts))}
         reading={words.reading}
         open={sayLater.compare.figures}

@@ -1,3 +1,4 @@
+import { MINUTE } from "../../../core/quantity/time-units-table.ts";
 import { countdown } from "../../words/format.ts";
 
 /**
@@ -6,7 +7,7 @@ import { countdown } from "../../words/format.ts";
  */
 export function dimDigits(ms: number): string {
   if (Math.ceil(ms / 1000) < 3600) return countdown(ms);
-  const minutes = Math.ceil(ms / 60_000);
+  const minutes = Math.ceil(ms / MINUTE);
   const hours = Math.floor(minutes / 60);
   if (hours < 48) return `${hours}h${String(minutes % 60).padStart(2, "0")}`;
   const days = Math.floor(hours / 24);

@@ -1,6 +1,8 @@
 import { cationToReach } from "../../../core/acid/juice.ts";
-import { ACID_NAMES, type AcidMasses, totalAcid } from "../../../core/quantity/acid-name.ts";
+import { DENSITY_BELIEVED } from "../../../core/liquid/compose.ts";
+import { ACID_NAMES, type AcidMasses } from "../../../core/quantity/acid-name.ts";
 import { measured } from "../../../core/quantity/amount.ts";
+import { OVERPROOF_FROM } from "../../../core/spec/caution-table.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import { portionOf } from "../../../core/spec/ingredient-liquid.ts";
 import { typedNumber } from "../../parts/typed-number.ts";
@@ -18,10 +20,6 @@ export interface ReadDraft {
 }
 
 const words = sayLater.ingredient;
-/** As `compose.ts`: a measured density further off is a slip of the pen. */
-const DENSITY_BELIEVED = 0.05;
-/** As `label.ts`: from here on a spirit gives off vapour that burns. */
-const OVERPROOF_FROM = 0.5;
 
 const UNITS = {
   strength: ["%", "% abv", "abv", "% vol"],
@@ -90,17 +88,15 @@ function readPrice(draft: IngredientDraft, note: Note): Pick<Ingredient, "price"
   return { price: { paid, pack: size.kind === "mass" ? size.g : size.ml } };
 }
 
-/** Checks that the figures can be one litre together, and that a measured density fits them. */
+/** Checks that the figures can be one litre or kilogram together, and that a measured density fits. */
 function readDensity(
   draft: IngredientDraft,
   bare: Ingredient,
   note: Note,
 ): { readonly computed?: number; readonly density?: number } {
-  const litre = portionOf(
-    bare,
-    bare.kind === "dry" ? { kind: "mass", g: 1000 } : { kind: "volume", ml: 1000 },
-  );
-  if (!litre.ok) note("whole", words.impossible);
+  const dry = bare.kind === "dry";
+  const litre = portionOf(bare, dry ? { kind: "mass", g: 1000 } : { kind: "volume", ml: 1000 });
+  if (!litre.ok) note("whole", dry ? words.impossibleDry : words.impossible);
   if (!litre.ok || !HAS[bare.kind].density) return {};
   const computed = { computed: litre.value.g };
   if (draft.density.trim() === "") return computed;
@@ -137,13 +133,6 @@ function readStrained(
   if (absorbs === undefined) note("absorbs", words.absorbsFault);
   if (waterShare === undefined) note("waterShare", words.waterShareFault);
   return { ...(absorbs && { absorbs }), ...(waterShare && { waterShare }) };
-}
-
-/** More than a kilogram in a kilogram is a slip. */
-function checkDry(one: Ingredient, note: Note): void {
-  const { kind, sweetness, acids, solids = 0, waterShare = 0 } = one;
-  const all = sweetness.value + totalAcid(acids) + solids + 1000 * waterShare;
-  if (kind === "dry" && all > 1000) note("whole", words.impossibleDry);
 }
 
 /**
@@ -183,7 +172,6 @@ export function readDraft(
     cautions: cautionsOf(draft, strength, base),
     ...readPrice(draft, note),
   };
-  checkDry(bare, note);
   const { density, computed } = readDensity(draft, bare, note);
   const ingredient = density === undefined ? bare : { ...bare, density };
   return {

@@ -64,15 +64,15 @@ export function Acts({ title, file, text, pages }: ActsProps) {
         {outcome === "neither" && <pre class="label-text">{text}</pre>}
         {first !== undefined && (
           <>
-            <p class="label-quiet">{words.printNote}</p>
+            <p class="soft">{words.printNote}</p>
             <TapButton onAct={() => then(hand(`${file}.pdf`, pdfFile(title, pages)))}>
               {words.sharePdf}
             </TapButton>
-            {needsPicture(first) && <p class="label-quiet">{words.asPicture}</p>}
+            {needsPicture(first) && <p class="soft">{words.asPicture}</p>}
             <TapButton onAct={() => then(hand(`${file}.png`, pngOf(first)))}>
               {words.sharePng}
             </TapButton>
-            <p class="label-quiet">{words.pngNote}</p>
+            <p class="soft">{words.pngNote}</p>
           </>
         )}
         <TapButton onAct={() => then(share(title, text))}>{words.share}</TapButton>

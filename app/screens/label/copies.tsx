@@ -1,5 +1,4 @@
-import type { Paper } from "../../../core/label/paper.ts";
-import { labelsOn } from "../../../core/label/paper.ts";
+import { labelsOn, type Paper } from "../../../core/label/paper.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { Stepper } from "../../parts/stepper.tsx";
 import { sayLater } from "../../words/say-later.ts";

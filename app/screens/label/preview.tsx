@@ -79,8 +79,8 @@ export function Preview(props: {
           <div class="label-one" key={one.title}>
             {one.title !== "" && <p class="label-copies">{one.title}</p>}
             <LabelCard label={label} name={name} />
-            {left.length > 0 && <p class="label-quiet">{words.leftOut(left)}</p>}
-            {label.layout.coded && <p class="label-quiet">{words.codeNote}</p>}
+            {left.length > 0 && <p class="soft">{words.leftOut(left)}</p>}
+            {label.layout.coded && <p class="soft">{words.codeNote}</p>}
           </div>
         );
       })}

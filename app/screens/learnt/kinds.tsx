@@ -28,7 +28,7 @@ function Lesson({ name, found }: { readonly name: LessonName; readonly found: Sh
     <div>
       <dt>{words.lessons[name]}</dt>
       <dd>{text(found.mean)}</dd>
-      <dd class="learnt-quiet">
+      <dd class="soft-small">
         {words.range} {text(found.low)}–{text(found.high)}, {fromText(found)}
       </dd>
     </div>

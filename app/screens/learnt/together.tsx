@@ -1,6 +1,7 @@
 import { type InputName, type ResultName, sideOf } from "../../../core/logbook/compare/inputs.ts";
 import { type Together as Pair, whatMatters } from "../../../core/logbook/matters/what-matters.ts";
 import type { BatchRecord } from "../../../core/logbook/record.ts";
+import { HOUR, MINUTE } from "../../../core/quantity/time-units-table.ts";
 import { ScatterChart } from "../../parts/scatter-chart.tsx";
 import { figureIn } from "../../words/compared.ts";
 import { decimals } from "../../words/format.ts";
@@ -9,8 +10,6 @@ import { named } from "../../words/joined.ts";
 import { sayLater } from "../../words/say-later.ts";
 
 const whole = (value: number): string => decimals(value, 0);
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
 /** So many are drawn; the others stand in the table. */
 const DRAWN = 4;
 /** More of what does not stand out is nothing to read. */
@@ -113,7 +112,7 @@ export function Together({ batches }: { readonly batches: readonly BatchRecord[]
   const found = whatMatters(batches.map(sideOf));
   if (found.type === "too-few") {
     return (
-      <section class="learnt-part">
+      <section class="part">
         <h2>{words.title}</h2>
         <p>{words.few(whole(found.batches))}</p>
       </section>
@@ -121,7 +120,7 @@ export function Together({ batches }: { readonly batches: readonly BatchRecord[]
   }
   const standing = found.together.filter(({ standsOut }) => standsOut).slice(0, DRAWN);
   return (
-    <section class="learnt-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       {standing.length === 0 && <p>{words.nothing}</p>}
@@ -130,7 +129,7 @@ export function Together({ batches }: { readonly batches: readonly BatchRecord[]
           <StandsOut key={`${pair.input} ${pair.result}`} pair={pair} />
         ))}
       </ul>
-      <p class="learnt-quiet">
+      <p class="soft-small">
         {words.looked(whole(found.together.length), whole(found.batches))} {words.p}
       </p>
       <Rest pairs={found.together.slice(standing.length)} />

@@ -1,10 +1,10 @@
 import { controlOf, FEWEST_IN_CONTROL } from "../../../core/logbook/control.ts";
 import type { BatchRecord } from "../../../core/logbook/record.ts";
 import { ControlChart } from "../../parts/control-chart.tsx";
-import { dateYear, day, decimals } from "../../words/format.ts";
+import { share } from "../../words/compared.ts";
+import { dateYear, day, decimals, percent } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 
-const share = (value: number): string => `${decimals(100 * value, 1)} %`;
 const whole = (value: number): string => decimals(value, 0);
 
 /** Yield from batch to batch, with the limits within which it usually stays. */
@@ -28,7 +28,7 @@ export function Yields({ batches }: { readonly batches: readonly BatchRecord[] }
             : []),
         ].join(" ");
   return (
-    <section class="learnt-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <ControlChart
         points={measured.map(({ batch, yielded }) => ({
@@ -37,7 +37,7 @@ export function Yields({ batches }: { readonly batches: readonly BatchRecord[] }
           when: day(batch.startedAt),
         }))}
         control={control}
-        text={(figure) => `${whole(100 * figure)} %`}
+        text={percent}
         words={words}
         says={says}
         reading={words.reading}

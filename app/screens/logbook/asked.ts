@@ -10,6 +10,7 @@ import {
   type Wanted,
   type YieldBand,
 } from "../../../core/logbook/search.ts";
+import { MINUTE } from "../../../core/quantity/time-units-table.ts";
 import type { Repeat, Verdict } from "../../../core/run/taste.ts";
 import { localOf, phoneZone } from "../../local-time.ts";
 import { records } from "../../state.ts";
@@ -50,8 +51,6 @@ export function ask(change: { readonly [Key in keyof Asked]?: Asked[Key] | undef
   );
   asked.value = { ...ANYTHING, ...Object.fromEntries(next) };
 }
-
-const MINUTE = 60_000;
 
 function momentOf(date: string | undefined, time: string): number | undefined {
   if (date === undefined) return undefined;

@@ -31,10 +31,10 @@ function Row({ row }: { readonly row: EndedBatch }) {
         <strong class="logbook-yield">
           {yielded === undefined ? words.noYield : words.through(percent(yielded.share))}
         </strong>
-        <span class="logbook-quiet">{details.join(", ")}</span>
+        <span class="soft">{details.join(", ")}</span>
         <span class="logbook-end">
           {ending.how === "finished" ? words.finished : words.abandoned(ending.reason ?? "")}
-          <span class="logbook-quiet">{dateYear(ending.at)}</span>
+          <span class="soft">{dateYear(ending.at)}</span>
         </span>
       </a>
     </li>

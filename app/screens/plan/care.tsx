@@ -1,4 +1,4 @@
-import { allergensThrough, cautionsOf } from "../../../core/spec/declared.ts";
+import { allergensThrough, cautionsOf, milkStays } from "../../../core/spec/declared.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { shelf } from "../../house.ts";
 import { specBook } from "../../pantry.ts";
@@ -26,12 +26,7 @@ function declaredOf(plan: Plan): Declared {
 /** Codes of every caution of a plan; a wash leaves milk in the drink. */
 function codesOf(plan: Plan): readonly string[] {
   const codes = cautionsOf(plan.ingredients);
-  const milk =
-    plan.milk !== undefined &&
-    allergensThrough([plan.spec.wash?.dairyId ?? ""], shelf.value, new Map()).allergens.includes(
-      "milk",
-    );
-  return milk ? ["milk-stays", ...codes] : codes;
+  return milkStays(plan) ? ["milk-stays", ...codes] : codes;
 }
 
 /** Allergens to declare and what to take care of, each with where it comes from. */

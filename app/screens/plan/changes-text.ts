@@ -3,7 +3,7 @@ import type { Changes } from "../../../core/spec/what-if.ts";
 import { shelf } from "../../house.ts";
 import { abv, decimals, percent, typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { bound, show } from "./house.ts";
+import { bound, show } from "./show.ts";
 
 const words = sayLater.plan.whatIf;
 

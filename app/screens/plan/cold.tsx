@@ -1,4 +1,4 @@
-import { stateAt } from "../../../core/liquid/freezing.ts";
+import { FREEZER, FREEZER_SWING, stateAt } from "../../../core/liquid/freezing.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import { freezingFigure, glassFigures } from "../../../core/spec/plan-figures.ts";
 import { FigureButton } from "../../parts/figure-button.tsx";
@@ -8,17 +8,14 @@ import { sayLater } from "../../words/say-later.ts";
 import { Section } from "./section.tsx";
 
 const words = sayLater.plan.cold;
-/** A freezer, and how far it swings, degrees C: judgement. */
-const FREEZER = -18;
-const SWING = 3;
 
 /** What becomes of the bottle in a freezer, and the sentence that goes with it. */
 function bottleIn(begins: number): {
   readonly how: "freezes" | "close" | "stays";
   readonly note?: string;
 } {
-  if (begins > FREEZER + SWING) return { how: "freezes", note: words.freezesNote };
-  if (begins > FREEZER - SWING) return { how: "close", note: words.closeNote };
+  if (begins > FREEZER + FREEZER_SWING) return { how: "freezes", note: words.freezesNote };
+  if (begins > FREEZER - FREEZER_SWING) return { how: "close", note: words.closeNote };
   return { how: "stays" };
 }
 

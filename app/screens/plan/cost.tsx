@@ -6,8 +6,8 @@ import { routes } from "../../routes.ts";
 import { settings } from "../../state.ts";
 import { figureText } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { bound } from "./house.ts";
 import { Section } from "./section.tsx";
+import { bound } from "./show.ts";
 
 const words = sayLater.plan.cost;
 

@@ -8,8 +8,8 @@ import { Why } from "../../parts/why.tsx";
 import { settings } from "../../state.ts";
 import { decimals, mass } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { show } from "./house.ts";
 import { Section } from "./section.tsx";
+import { show } from "./show.ts";
 
 const words = sayLater.plan;
 const DIRECTIONS = ["moreJuiceMl", "lessDairyMl", "moreBaseMl", "moreAcidG"] as const;

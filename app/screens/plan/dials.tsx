@@ -13,7 +13,7 @@ import { abv, percent } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { ratioText } from "./changes-text.ts";
 import { Dial } from "./dial.tsx";
-import { show } from "./house.ts";
+import { show } from "./show.ts";
 
 export interface DialsProps {
   /** As it stands. */

@@ -8,8 +8,8 @@ import { TapButton } from "../../parts/tap-button.tsx";
 import { routes } from "../../routes.ts";
 import { settings } from "../../state.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
-import { show } from "./house.ts";
 import { setDesk } from "./kept.ts";
+import { show } from "./show.ts";
 
 const words = sayLater.plan;
 

@@ -3,7 +3,7 @@ import type { Plan } from "../../../core/spec/plan.ts";
 import { routes } from "../../routes.ts";
 import { decimals, duration } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { show } from "./house.ts";
+import { show } from "./show.ts";
 
 const whole = (value: number): string => decimals(value, 0);
 

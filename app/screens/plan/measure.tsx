@@ -18,8 +18,9 @@ import { signed } from "../../words/change-text.ts";
 import { typed } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { ratioText } from "./changes-text.ts";
-import { bound, type Made, show } from "./house.ts";
+import type { Made } from "./made.ts";
 import { Section } from "./section.tsx";
+import { bound, show } from "./show.ts";
 
 const words = sayLater.plan.measure;
 

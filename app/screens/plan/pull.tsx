@@ -2,8 +2,8 @@ import type { Plan } from "../../../core/spec/plan.ts";
 import { type PullLine, pullList } from "../../../core/spec/pull-list.ts";
 import { mass } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { bound, show } from "./house.ts";
 import { Section } from "./section.tsx";
+import { bound, show } from "./show.ts";
 
 const words = sayLater.plan.pull;
 

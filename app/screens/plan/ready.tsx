@@ -23,8 +23,8 @@ import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
 import { stepTitle } from "../../words/step-title.ts";
-import { show } from "./house.ts";
 import { Section } from "./section.tsx";
+import { show } from "./show.ts";
 
 interface ReadyProps {
   readonly specId: string;

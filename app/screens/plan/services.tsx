@@ -46,7 +46,7 @@ function Glass({ served, spec }: { readonly served: readonly Served[]; readonly 
     [words.ice, ({ ice }: Served) => percent(ice)],
   ] as const;
   return (
-    <section class="services-part">
+    <section class="part">
       <h2>{words.glass}</h2>
       <Lettered sides={served.map(({ service }) => nameOf(service, spec))} />
       <ul class="sides-rows">
@@ -54,7 +54,7 @@ function Glass({ served, spec }: { readonly served: readonly Served[]; readonly 
           <SideRow key={name} name={name} texts={served.map(text)} />
         ))}
       </ul>
-      <p class="services-quiet">{words.limits}</p>
+      <p class="soft-small">{words.limits}</p>
     </section>
   );
 }
@@ -108,7 +108,7 @@ function Screen({ spec }: { readonly spec: Spec }) {
       {served.length > 0 && (
         <>
           <Glass served={served} spec={spec} />
-          <section class="services-part">
+          <section class="part">
             <h2>{sayLater.compare.balance.title}</h2>
             <DrinkBalance
               glass

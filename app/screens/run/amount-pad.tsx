@@ -68,11 +68,11 @@ export function AmountPad({ what, onTake, scale, onClose }: AmountPadProps) {
   };
   return (
     <div class="run-pad">
-      {scale !== undefined && (
-        <div class="run-pad-head">
-          <TapButton name={sayLater.run.backToStep} onAct={onClose}>
-            {words.backSign}
-          </TapButton>
+      <div class="run-pad-head">
+        <TapButton name={sayLater.run.backToStep} onAct={onClose}>
+          {words.backSign}
+        </TapButton>
+        {scale !== undefined && (
           <Chips
             label={words.how}
             options={[
@@ -82,17 +82,12 @@ export function AmountPad({ what, onTake, scale, onClose }: AmountPadProps) {
             value={how}
             onChange={setHow}
           />
-        </div>
-      )}
+        )}
+      </div>
       {scale !== undefined && how === "weight" ? (
         <WeightPad {...scale} onWeigh={(gross) => closing(scale.onWeigh(gross))} />
       ) : (
         <VolumePad what={what} onTake={(ml) => closing(onTake(ml))} />
-      )}
-      {scale === undefined && (
-        <TapButton tone="quiet" onAct={onClose}>
-          {sayLater.run.backToStep}
-        </TapButton>
       )}
     </div>
   );

@@ -11,28 +11,24 @@ import { day, volume } from "../../words/format.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
+import { bottleSizes } from "./bottle-sizes.ts";
 
 interface WorkProps {
   readonly run: Run;
   readonly visit: Visit;
 }
 
-const SIZES = ["500", "700", "750", "1000"] as const;
-type Size = (typeof SIZES)[number];
-
 const show = (ml: number): string => volume(ml, settings.value);
 
-const sizeFor = (run: Run): Size => {
-  const { size } = run.plan;
-  const planned = size.by === "bottles" ? String(size.size) : "700";
-  return SIZES.find((one) => one === planned) ?? "700";
-};
+/** As many as it takes to hold so much: at least one. */
+const countFor = (ml: number, size: number): number => Math.max(1, Math.ceil(ml / size));
 
 /** Bottling: how many of which size, and until when by the house's rule. */
 export function BottleWork({ run, visit }: WorkProps) {
   const there = volumeOf(actualFinal(run));
-  const [size, setSize] = useState<Size>(sizeFor(run));
-  const [count, setCount] = useState(Math.max(1, Math.ceil(there / Number(sizeFor(run)))));
+  const { sizes, first } = bottleSizes(run.plan.size);
+  const [size, setSize] = useState(first);
+  const [count, setCount] = useState(countFor(there, first));
   const [days, setDays] = useState(run.plan.spec.keepDays);
   const words = sayLater.run.bottle;
   const useBy = useByOf(run.startedAt, days);
@@ -42,7 +38,7 @@ export function BottleWork({ run, visit }: WorkProps) {
       {
         type: "finish-step",
         visit: visit.key,
-        answer: { of: "bottled", bottles: [{ count, size: Number(size) }], useBy },
+        answer: { of: "bottled", bottles: [{ count, size }], useBy },
       },
       words.done(count),
     );
@@ -50,11 +46,11 @@ export function BottleWork({ run, visit }: WorkProps) {
     <>
       <Chips
         label={words.size}
-        options={SIZES.map((one) => ({ value: one, label: show(Number(one)) }))}
-        value={size}
+        options={sizes.map((one) => ({ value: String(one), label: show(one) }))}
+        value={String(size)}
         onChange={(next) => {
-          setSize(next);
-          setCount(Math.max(1, Math.ceil(there / Number(next))));
+          setSize(Number(next));
+          setCount(countFor(there, Number(next)));
         }}
       />
       <Stepper
@@ -66,7 +62,7 @@ export function BottleWork({ run, visit }: WorkProps) {
         onLess={() => setCount((n) => Math.max(1, n - 1))}
         onMore={() => setCount((n) => n + 1)}
       />
-      <p class="run-fact">{words.total(show(count * Number(size)), show(there))}</p>
+      <p class="run-fact">{words.total(show(count * size), show(there))}</p>
       <Stepper
         label={words.useBy}
         shown={day(useBy)}

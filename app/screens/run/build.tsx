@@ -14,9 +14,16 @@ interface WorkProps {
   readonly visit: Visit;
 }
 
-function amountOf(line: PlanLine): string {
+/** A figure and its unit stay on one line. */
+function Amount({ line }: { readonly line: PlanLine }) {
   const { ml, g } = line.before;
-  return line.weighed ? mass(g) : `${volume(ml, settings.value)} · ${mass(g)}`;
+  const grams = <span>{mass(g)}</span>;
+  if (line.weighed) return grams;
+  return (
+    <>
+      <span>{volume(ml, settings.value)} ·</span> {grams}
+    </>
+  );
 }
 
 function Line({ run, visit, line }: WorkProps & { readonly line: PlanLine }) {
@@ -32,11 +39,13 @@ function Line({ run, visit, line }: WorkProps & { readonly line: PlanLine }) {
     <li>
       <TapButton pressed={ticked !== undefined} onAct={() => void toggle()}>
         <span class="run-line" data-in={ticked !== undefined}>
+          <span class="run-line-name">{line.name}</span>
           <span class="run-tick" aria-hidden="true">
             {ticked === undefined ? "" : "✓"}
           </span>
-          <span class="run-line-name">{line.name}</span>
-          <span class="run-line-amount">{amountOf(line)}</span>
+          <span class="run-line-amount">
+            <Amount line={line} />
+          </span>
         </span>
       </TapButton>
     </li>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { dueFileOf } from "../../../core/board/calendar/due-file.ts";
 import { calendarText } from "../../../core/board/calendar/ics.ts";
+import { MINUTE } from "../../../core/quantity/time-units-table.ts";
 import { openVisit, type Run, stepOfVisit } from "../../../core/run/run.ts";
 import type { SecondWatch } from "../../../core/run/second-watch.ts";
 import { leaveDueFile } from "../../device/due-file.ts";
@@ -17,7 +18,7 @@ interface CalendarProps {
 }
 
 /** So long does the entry stand in the calendar, so that it can be seen there. Judgement. */
-const SHOWN_FOR = 15 * 60_000;
+const SHOWN_FOR = 15 * MINUTE;
 
 /** An entry with an alarm at the moment itself. */
 function entryOf({ run, handed: { visit, dueAt } }: CalendarProps): string {

@@ -2,13 +2,14 @@ import { bottledOf, type Run } from "../../../core/run/run.ts";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { routes } from "../../routes.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { Verb } from "./verb.tsx";
 
 /** What is left to do with a batch that has ended. */
 export function Ended({ run }: { readonly run: Run }) {
   const words = sayLater.run;
   return (
     <div class="run-ended">
-      <h1 class="run-verb">{run.abandoned === undefined ? words.finished : words.stopped}</h1>
+      <Verb verb={run.abandoned === undefined ? words.finished : words.stopped} />
       <p class="run-detail">
         {run.abandoned === undefined ? words.ended : words.abandonedBecause(run.abandoned.reason)}
       </p>

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { MINUTE } from "../../../core/quantity/time-units-table.ts";
 import { type OtherWatch, WATCHERS } from "../../../core/run/event.ts";
 import type { Run } from "../../../core/run/run.ts";
 import { type SecondWatch as Handed, secondWatchOf } from "../../../core/run/second-watch.ts";
@@ -23,7 +24,7 @@ interface WayProps {
 }
 
 /** Nobody puts the phone away for less, ms. Judgement. */
-const WORTH_DIMMING = 2 * 60_000;
+const WORTH_DIMMING = 2 * MINUTE;
 
 /** Logs that something else watches, and offers to take it back. */
 async function hand(

@@ -12,6 +12,7 @@ import { decimals, volume } from "../../words/format.ts";
 import { named } from "../../words/joined.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
+import { withUnit } from "../../words/with-unit.ts";
 import { act } from "./act.ts";
 import { AmountPad } from "./amount-pad.tsx";
 import { CloudySoFar } from "./pass.tsx";
@@ -54,7 +55,7 @@ const isAmount = (needs: Measured): boolean => needs !== "brix" && needs !== "te
 function shown(needs: Measured, value: number): string {
   switch (needs) {
     case "brix":
-      return `${decimals(value, 1)} °Bx`;
+      return withUnit(decimals(value, 1), "°Bx");
     case "temperature":
       return degreesRead(value);
     default:

@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
 import { safetyClockOf } from "../../../core/board/safety-clock.ts";
 import { STANDS } from "../../../core/method/procedure.ts";
-import { undoneActs } from "../../../core/run/order.ts";
 import { endingOf, type Run } from "../../../core/run/run.ts";
+import { lastMove } from "../../../core/run/take-back.ts";
 import { Chips } from "../../parts/chips.tsx";
 import { HoldButton } from "../../parts/hold-button.tsx";
 import { LinkButton } from "../../parts/link-button.tsx";
@@ -12,16 +12,6 @@ import { logOf, now } from "../../state.ts";
 import { say } from "../../words/say.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { act } from "./act.ts";
-
-/** The latest act that moved the work on and still stands. */
-function lastMove(run: Run): string | undefined {
-  const log = logOf(run.id);
-  const undone = undoneActs(log);
-  return log.findLast(
-    (event) =>
-      (event.type === "step.finished" || event.type === "run.abandoned") && !undone.has(event.act),
-  )?.act;
-}
 
 function Abandon({ run }: { readonly run: Run }) {
   const [reason, setReason] = useState<string | null>(null);
@@ -94,7 +84,7 @@ export function More({ run }: { readonly run: Run }) {
   const [abandoning, setAbandoning] = useState(false);
   const words = sayLater.run;
   const ended = endingOf(run) !== undefined;
-  const move = lastMove(run);
+  const move = lastMove(logOf(run.id));
   return (
     <div class="run-more">
       {!ended && <Around run={run} />}

@@ -1,9 +1,9 @@
 import { useMemo } from "preact/hooks";
-import { clearLesson } from "../../../core/logbook/learn/clear-lesson.ts";
 import { ounceInMl } from "../../../core/quantity/ounce.ts";
 import { cloudyRunOf } from "../../../core/run/cloudy-run.ts";
 import { type Run, stepOfVisit, type Visit } from "../../../core/run/run.ts";
-import { now, records, settings } from "../../state.ts";
+import { lessonFor } from "../../known-lesson.ts";
+import { now, records, recordsRead, settings } from "../../state.ts";
 import { duration, volume } from "../../words/format.ts";
 import { volumeUnit } from "../../words/house-units.ts";
 import { sayLater } from "../../words/say-later.ts";
@@ -38,7 +38,7 @@ export function CloudySoFar({ run }: { readonly run: Run }) {
 
 /** When this bar's batches usually run clear, and whether this wait was learnt from them. */
 function Usually({ run, visit }: PassProps) {
-  const learnt = useMemo(() => clearLesson(records.value, run.id), [run.id, records.value]);
+  const learnt = useMemo(() => lessonFor(run.id), [run.id, records.value, recordsRead.value]);
   const words = sayLater.drip.pass;
   const { waitFor, learntFrom } = stepOfVisit(run, visit);
   return (

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { useByOf } from "../../../core/label/use-by.ts";
+import { refusedFigure, SCALES } from "../../../core/run/answer.ts";
 import type { Command } from "../../../core/run/command.ts";
 import { openVisit, type Run } from "../../../core/run/run.ts";
 import { noted } from "../../noted.ts";
@@ -20,10 +21,11 @@ const words = sayLater.sheet;
 /** Stores an order; the sentence when it was refused. */
 const store = (runId: string, command: Command) => noted(runId, command, words.noted);
 
-/** Degrees C, from a freezer to a pan. */
+/** Degrees C, as far as a thermometer goes. */
 const temperatureOf = (text: string): number | undefined => {
   const celsius = celsiusIn(text);
-  return celsius !== undefined && celsius >= -30 && celsius <= 110 ? celsius : undefined;
+  const shows = celsius !== undefined && refusedFigure("temperature", celsius) === undefined;
+  return shows ? celsius : undefined;
 };
 
 /** The temperature of the liquid, now. */
@@ -33,7 +35,10 @@ export function NoteTemperature({ run }: FormProps) {
   const note = async () => {
     const value = temperatureOf(text);
     const visit = openVisit(run)?.key;
-    if (value === undefined || visit === undefined) return setFault(words.temperatureFault);
+    if (value === undefined || visit === undefined) {
+      const { low, high } = SCALES.temperature;
+      return setFault(words.temperatureFault(low, high));
+    }
     const refused = await store(run.id, {
       type: "log-reading",
       visit,
@@ -45,7 +50,7 @@ export function NoteTemperature({ run }: FormProps) {
     if (refused === undefined) setText("");
   };
   return (
-    <section class="sheet-form">
+    <section class="part">
       <Field
         label={words.addTemperature}
         value={text}
@@ -53,7 +58,10 @@ export function NoteTemperature({ run }: FormProps) {
         narrow
         insist
         fault={fault}
-        onInput={setText}
+        onInput={(typed) => {
+          setText(typed);
+          setFault(undefined);
+        }}
       />
       <TapButton onAct={() => void note()}>{words.noteTemperature}</TapButton>
     </section>
@@ -85,7 +93,7 @@ export function NoteLot({ run }: FormProps) {
     setDays("");
   };
   return (
-    <section class="sheet-form">
+    <section class="part">
       <SelectField
         label={words.lotOf}
         choices={run.plan.ingredients.map(({ id, name }) => ({ value: id, label: name }))}
@@ -130,7 +138,7 @@ export function NoteHands({ run }: FormProps) {
     if (refused === undefined) setText("");
   };
   return (
-    <section class="sheet-form">
+    <section class="part">
       <Field
         label={words.addHands}
         value={text}
@@ -138,7 +146,10 @@ export function NoteHands({ run }: FormProps) {
         narrow
         insist
         fault={fault}
-        onInput={setText}
+        onInput={(typed) => {
+          setText(typed);
+          setFault(undefined);
+        }}
       />
       <TapButton onAct={() => void note()}>{words.noteHands}</TapButton>
     </section>

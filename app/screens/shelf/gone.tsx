@@ -1,4 +1,5 @@
 import { type Gone, goneSince } from "../../../core/board/shelf.ts";
+import { DAY } from "../../../core/quantity/time-units-table.ts";
 import { minute } from "../../ahead/prep.ts";
 import { LinkButton } from "../../parts/link-button.tsx";
 import { routes } from "../../routes.ts";
@@ -6,7 +7,7 @@ import { records } from "../../state.ts";
 import { dateYear } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 
-const WEEK = 7 * 86_400_000;
+const WEEK = 7 * DAY;
 /** Who looks for more looks in the Logbook. Judgement. */
 const MOST = 5;
 
@@ -33,7 +34,7 @@ export function GoneLately() {
   const gone = goneSince(records.value, minute.value - WEEK).slice(0, MOST);
   if (gone.length === 0) return null;
   return (
-    <section class="shelf-part">
+    <section class="part">
       <h2>{sayLater.shelf.goneTitle}</h2>
       <ul class="shelf-nexts">
         {gone.map((one) => (

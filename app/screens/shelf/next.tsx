@@ -51,7 +51,7 @@ function Entry({ next }: { readonly next: NextBatch }) {
           doing === undefined &&
           ` ${startBy <= now ? words.startNow : words.startBy(dueTime(startBy, now))}`}
       </p>
-      <p class="shelf-quiet">{words.rate(perDay, usage.evenings, usage.days)}</p>
+      <p class="soft">{words.rate(perDay, usage.evenings, usage.days)}</p>
       {doing !== undefined && <p>{words.doing[doing]}</p>}
       {doing === undefined && startBy === undefined && <p>{words.noSpec}</p>}
       {doing === undefined && startBy !== undefined && <Put next={next} />}
@@ -65,14 +65,14 @@ export function Next() {
   const all = nextBatches.value;
   if (all.length === 0) return null;
   return (
-    <section class="shelf-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <ul class="shelf-nexts">
         {all.map((next) => (
           <Entry key={next.specId} next={next} />
         ))}
       </ul>
-      <p class="shelf-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
       <LinkButton href={routes.days}>{sayLater.days.link}</LinkButton>
     </section>
   );

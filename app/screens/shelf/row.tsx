@@ -51,7 +51,7 @@ function Content({ row: { bottles, ml, leftMl, pour } }: { readonly row: Shelved
         <br />
         {words.of(show(leftMl), show(ml))}
         <br />
-        <span class="shelf-quiet">{each.join(", ")}</span>
+        <span class="soft">{each.join(", ")}</span>
       </p>
       <svg class="shelf-bar" viewBox="0 0 100 1" preserveAspectRatio="none" aria-hidden="true">
         <path class="shelf-bar-all" d="M0 .5H100" />

@@ -4,25 +4,23 @@ import {
   strengthOf,
   sugarPerLitre,
 } from "../../../core/liquid/liquid.ts";
-import { NEW_HOUSE } from "../../../core/spec/house-rules.ts";
-import { planBatch } from "../../../core/spec/plan-batch.ts";
+import { sizelessPlan } from "../../../core/spec/sizeless-plan.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import { cupboard } from "../../pantry.ts";
 import { settings } from "../../state.ts";
 import { abv, decimals } from "../../words/format.ts";
 import { sayLater, sentence } from "../../words/say-later.ts";
+import { withUnit } from "../../words/with-unit.ts";
 
 const words = sayLater.spec.stands;
-/** Large enough that what the filters keep no longer shows. */
-const MANY = 100;
 
-const perLitre = (value: number): string => `${decimals(value, 0)} g/L`;
+const perLitre = (value: number): string => withUnit(decimals(value, 0), "g/L");
 
 function Row({ name, liquid }: { readonly name: string; readonly liquid: Liquid }) {
   const sugar = perLitre(sugarPerLitre(liquid));
-  const acid = `${decimals(acidPerLitre(liquid), 1)} g/L`;
+  const acid = withUnit(decimals(acidPerLitre(liquid), 1), "g/L");
   return (
-    <div class="spec-stage">
+    <div>
       <dt>{name}</dt>
       <dd>{words.row(abv(strengthOf(liquid)), sugar, acid)}</dd>
     </div>
@@ -32,8 +30,7 @@ function Row({ name, liquid }: { readonly name: string; readonly liquid: Liquid 
 /** What the drink comes to as typed so far, or what keeps it from being worked out. */
 export function Stands({ spec }: { readonly spec: Spec | undefined }) {
   if (spec === undefined) return null;
-  const house = { ...NEW_HOUSE, ounce: settings.value.ounce };
-  const plan = planBatch(spec, cupboard.value, { by: "serves", serves: MANY }, house);
+  const plan = sizelessPlan(spec, cupboard.value, settings.value.ounce);
   return (
     <section class="spec-section">
       <h2>{plan.ok ? words.title : words.cannot}</h2>

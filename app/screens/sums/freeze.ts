@@ -1,4 +1,11 @@
-import { freezesAt, freezingPoint, iceFraction, stateAt } from "../../../core/liquid/freezing.ts";
+import {
+  FREEZER,
+  FREEZER_SWING,
+  freezesAt,
+  freezingPoint,
+  iceFraction,
+  stateAt,
+} from "../../../core/liquid/freezing.ts";
 import type { Liquid } from "../../../core/liquid/liquid.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
 import { degrees, degreesRead } from "../../words/degrees.ts";
@@ -17,9 +24,6 @@ export interface FreezeDraft {
 }
 
 const { names, freeze: words } = sayLater.sums;
-const FREEZER = -18;
-/** Freezers swing: nearer than this, K, it may go either way. */
-const CLOSE = 3;
 /** Here the table of ethanol and water ends: 68 % by weight. */
 const TABLE_ENDS = 0.75;
 const COLDEST = { low: -40, high: 20 };
@@ -42,7 +46,7 @@ const beyond = (): Answer => ({
 function answerFor(drink: Liquid, other: number | undefined, from: readonly Figure[]): Answer {
   const point = freezingPoint(drink);
   const shown = [FREEZER, ...(other === undefined || other === FREEZER ? [] : [other])];
-  const within = shown.some((one) => Math.abs(point - one) < CLOSE);
+  const within = shown.some((one) => Math.abs(point - one) < FREEZER_SWING);
   const freezing = figure(names.freezing, point, "degC", SUM_RULES.freezing, from);
   const ice = shown.map((one) =>
     figure(names.iceAt(told(one)), iceFraction(drink, one), "share", SUM_RULES.iceShare, [

@@ -1,3 +1,4 @@
+import { SOLID_FROM } from "../../../core/liquid/freezing.ts";
 import {
   blendWithIce,
   chillOnIce,
@@ -9,6 +10,7 @@ import { type Liquid, strengthOf, sugarPerLitre, volumeOf } from "../../../core/
 import { densityAt, volumeAt } from "../../../core/liquid/temperature.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
 import { RULES } from "../../../core/spec/rules-table.ts";
+import { ICE_WATER_WITHIN } from "../../../core/spec/tolerance-table.ts";
 import type { VolumeStyle } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
 import { drinkOf } from "./drink.ts";
@@ -45,12 +47,8 @@ const START = { low: -20, high: 40 };
 const ICE = { low: -40, high: 0 };
 /** Volume and density are tabled from here up, degrees C. */
 const TABLED_FROM = -20;
-/** The fits, as a share of the volume. */
-const FIT_WITHIN = 0.05;
 /** Where the fits were made, v/v. */
 const FITTED = { low: 0.15, high: 0.35 };
-/** Above this share of ice nothing pours. */
-const HARD = 0.6;
 
 function serve({ method, drink, start, ice, iceTemperature }: Meeting): Served {
   switch (method) {
@@ -92,7 +90,7 @@ function coldFigures({ liquid, temperature, ice }: Served, from: readonly Figure
 function figuresOf(meeting: Meeting, served: Served) {
   const { method, drink } = meeting;
   const from = givenOf(meeting);
-  const within = isFit(method) ? FIT_WITHIN * volumeOf(drink) : undefined;
+  const within = isFit(method) ? ICE_WATER_WITHIN * volumeOf(drink) : undefined;
   const rule = SUM_RULES[method];
   const water = figure(names.meltwater, served.waterAdded, "ml", rule, from, within);
   const before = [...from, water];
@@ -121,7 +119,7 @@ function figuresOf(meeting: Meeting, served: Served) {
 
 function saysOf({ method, drink }: Meeting, { ice }: Served): readonly string[] {
   if (method === "settled") return [words.wet];
-  if (method === "blended") return ice > HARD ? [words.tooIcy] : [words.blender];
+  if (method === "blended") return ice > SOLID_FROM ? [words.tooIcy] : [words.blender];
   const strength = strengthOf(drink);
   return strength < FITTED.low || strength > FITTED.high ? [words.fitRange] : [];
 }

@@ -1,4 +1,4 @@
-import { mixPh } from "../../../core/acid/mix-ph.ts";
+import { ALCOHOL_DATA_END, mixPh } from "../../../core/acid/mix-ph.ts";
 import { ACID_NAMES, type AcidMasses, totalAcid } from "../../../core/quantity/acid-name.ts";
 import { type Figure, figure, given } from "../../../core/quantity/figure.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
@@ -32,8 +32,6 @@ interface Mix {
 }
 
 const { names, ph: words, juice: juiceWords } = sayLater.sums;
-/** From here on alcohol's effect on acids was never measured, v/v. */
-const MEASURED_TO = 0.2;
 /** More than would dissolve and be drunk, g per litre. */
 const MOST_ACID = 500;
 
@@ -82,7 +80,7 @@ function answerOf(mix: Mix, acids: AcidMasses): Answer {
       figure(names.acidPerLitre, perLitre, "g/L", RULES.perLitre, from),
     ],
     more: [],
-    says: strength > MEASURED_TO ? [words.strong] : [],
+    says: strength > ALCOHOL_DATA_END ? [words.strong] : [],
     cautions: [words.keeps],
   };
 }

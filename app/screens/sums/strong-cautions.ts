@@ -1,10 +1,9 @@
+import { flashPoint } from "../../../core/liquid/flash-point.ts";
+import { OVERPROOF_FROM } from "../../../core/spec/caution-table.ts";
 import { degreesDown } from "../../words/degrees.ts";
 import { abv } from "../../words/format.ts";
 import { sayLater } from "../../words/say-later.ts";
-import { flashPoint } from "./flash-point.ts";
 
-/** From here on a spirit counts as overproof, as on the label. */
-const OVERPROOF_FROM = 0.5;
 /** Weaker than this it must be warmer than a hot kitchen to burn. */
 const SPIRIT_FROM = 0.3;
 

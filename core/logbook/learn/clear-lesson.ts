@@ -1,6 +1,7 @@
 import { worldOf } from "../../spec/wash-group.ts";
 import type { BatchRecord } from "../record.ts";
-import { FEWEST, kindOf, lessonOf, toldBy } from "./house-learning.ts";
+import { kindOf, lessonOf, toldBy } from "./house-learning.ts";
+import { FEWEST_TO_LEARN } from "./lesson-size-table.ts";
 import type { Shrunk } from "./shrunk.ts";
 
 /** How a wash of this kind usually comes to run clear: 8 in 10 between low and high. */
@@ -29,7 +30,7 @@ export function clearLesson(
   if (own === undefined || kind === undefined) return undefined;
   const others = batches.filter((batch) => batch !== own && worldOf(batch) === worldOf(own));
   const took = lessonOf(others, "clear", kind);
-  if (took.house < FEWEST) return undefined;
+  if (took.house < FEWEST_TO_LEARN) return undefined;
   const passes = lessonOf(others, "passes", kind);
   return { took, passes: passes.mean, batches: toldBy(took) };
 }

@@ -4,17 +4,13 @@ import { curdShare } from "../../spec/curd-retention.ts";
 import { type HouseRules, RETENTION_PRIOR, type WashLearnt } from "../../spec/house-rules.ts";
 import { washGroup, worldOf } from "../../spec/wash-group.ts";
 import type { BatchRecord } from "../record.ts";
+import { FEWEST_TO_LEARN, LATEST_TO_LEARN } from "./lesson-size-table.ts";
 import { type Belief, type Lesson, type Shrunk, shrunk } from "./shrunk.ts";
 
 /** What a bar learns of its washes. */
 export const LESSONS = ["curd", "share", "clear", "drip", "passes"] as const;
 /** One of them. */
 export type LessonName = (typeof LESSONS)[number];
-
-/** Older batches than these of a kind were made by other hands, filters or milk: judgement. */
-const LATEST = 20;
-/** Fewer batches say nothing yet: judgement. */
-export const FEWEST = 3;
 
 /** How a figure is read off a batch, and what is believed of it before any. */
 interface Subject {
@@ -89,7 +85,7 @@ function lessonsOf(batches: readonly BatchRecord[], { of, log }: Subject): reado
       if (group === undefined || figure === undefined || (log && !(figure > 0))) return [];
       const count = (counts.get(group) ?? 0) + 1;
       counts.set(group, count);
-      return count > LATEST ? [] : [{ group, value: log ? Math.log(figure) : figure }];
+      return count > LATEST_TO_LEARN ? [] : [{ group, value: log ? Math.log(figure) : figure }];
     });
 }
 
@@ -111,17 +107,18 @@ export function lessonOf(batches: readonly BatchRecord[], name: LessonName, kind
 }
 
 /** How many batches a figure is from: of its very kind where there are enough, else of the house. */
-export const toldBy = ({ batches, house }: Shrunk): number => (batches >= FEWEST ? batches : house);
+export const toldBy = ({ batches, house }: Shrunk): number =>
+  batches >= FEWEST_TO_LEARN ? batches : house;
 
 function washLearnt(batches: readonly BatchRecord[], kind: string): WashLearnt {
   const curd = lessonOf(batches, "curd", kind);
   const drip = lessonOf(batches, "drip", kind);
   const { mean, low, high } = curd;
   return {
-    ...(curd.house < FEWEST
+    ...(curd.house < FEWEST_TO_LEARN
       ? {}
       : { retention: { mean, low, high, from: "own-batches", batches: toldBy(curd) } as const }),
-    ...(drip.house < FEWEST
+    ...(drip.house < FEWEST_TO_LEARN
       ? {}
       : { drip: { times: drip.mean, low: drip.low, high: drip.high, batches: toldBy(drip) } }),
   };
@@ -138,7 +135,7 @@ export function learntRules(batches: readonly BatchRecord[]): NonNullable<HouseR
   const learnt = new Map<string, WashLearnt>();
   for (const own of ["own", "demo"]) {
     const mine = batches.filter((batch) => world(batch) === own && kindOf(batch) !== undefined);
-    if (mine.length < FEWEST) continue;
+    if (mine.length < FEWEST_TO_LEARN) continue;
     // The house's own name is no kind of wash: what it gives is for a kind without batches.
     const kinds = new Set([own, ...mine.flatMap((batch) => kindOf(batch) ?? [])]);
     for (const kind of kinds) learnt.set(kind, washLearnt(mine, kind));

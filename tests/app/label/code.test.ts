@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { barsOf, codeRows } from "../../../app/label/code.ts";
+import { barsOf, codePath, codeRows } from "../../../app/label/code.ts";
 
 // ISO/IEC 18004: version 1 has 21 modules a side and holds 20 signs at medium correction; version 2
 // has 25. Four quiet modules stand on each side.
@@ -32,4 +32,13 @@ test("the bars are the dark modules, all of them and no others", () => {
     expect([rows[y]?.[x - 1], rows[y]?.[x + width]]).toEqual([false, false]);
   }
   expect(drawn).toEqual(rows);
+});
+
+test("the path of a code draws each bar as a rectangle one module high", () => {
+  expect(
+    codePath([
+      [true, true, false],
+      [false, false, true],
+    ]),
+  ).toBe("M0 0h2v1h-2zM2 1h1v1h-1z");
 });

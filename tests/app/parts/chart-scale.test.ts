@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { apart, around, fromNothing, placed } from "../../../app/parts/chart-scale.ts";
+import { apart, around, fromNothing, pathThrough, placed } from "../../../app/parts/chart-scale.ts";
 
 test("a scale from nothing ends a little over the most; one around figures leaves air", () => {
   expect(fromNothing([2, 10])).toEqual({ from: 0, to: 10.8 });
@@ -30,4 +30,14 @@ test("letters are moved apart in their order and stay on the paper", () => {
       }
     }),
   );
+});
+
+test("a line is drawn through its places, to a tenth", () => {
+  expect(pathThrough([])).toBe("");
+  expect(
+    pathThrough([
+      [1, 2],
+      [3.14, 4.25],
+    ]),
+  ).toBe("M1.0 2.0L3.1 4.3");
 });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { blankOf, draftOf, type IngredientDraft } from "../../../app/screens/ingredient/draft.ts";
 import { readDraft } from "../../../app/screens/ingredient/read-draft.ts";
+import { sayLater } from "../../../app/words/say-later.ts";
 import { pHOf } from "../../../core/acid/charge-balance.ts";
 import { molarOf } from "../../../core/acid/molar.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
@@ -50,10 +51,18 @@ test.each(RUBBISH)("%j gets one sentence, at its own field", (change, key) => {
   expect(faults.get(key)).toMatch(/^[A-Z].+[.]$/u);
 });
 
+test("more than a kilogram in a kilogram is said of dry goods, more than a litre of all else", () => {
+  const { impossible, impossibleDry } = sayLater.ingredient;
+  const dry = read({ kind: "dry", sweet: "200", waterShare: "0.85" });
+  expect(dry.faults.get("whole")).toBe(impossibleDry);
+  expect(read({ strength: "80", sweet: "600" }).faults.get("whole")).toBe(impossible);
+});
+
 test("a density is worked out unless it was measured: 40 % spirit at 20 °C weighs 948.05 g/L (OIML R 22)", () => {
   const worked = read({ strength: "40 %" });
   expect(worked.density).toBeCloseTo(948.05, 1);
-  expect(worked.ingredient?.density).toBeUndefined();
+  expect(worked.ingredient).toMatchObject({ name: blank.name });
+  expect(worked.ingredient).not.toHaveProperty("density");
   expect(read({ strength: "40", density: "950 kg/m3" }).ingredient?.density).toBe(950);
 });
 

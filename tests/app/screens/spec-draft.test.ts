@@ -1,5 +1,4 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { DEMO_SPECS } from "../../../app/demo/specs.ts";
 import { chosenProcedure, misfitOf, proceduresFor } from "../../../app/procedure-book.ts";
 import {
   BLANK,
@@ -18,6 +17,7 @@ import { copyProcedure } from "../../../core/method/edit-procedure.ts";
 import { LONG_INFUSION } from "../../../core/method/infusions.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { specSchema } from "../../../core/spec/spec.ts";
+import { DEMO_SPECS } from "../../support/world/demo-bar.ts";
 
 const cupboard = new Map(CUPBOARD.map((one) => [one.id, one]));
 const PEAR = DEMO_SPECS[0];

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { demoWords } from "../../../app/demo/history/words.ts";
+import { english } from "../../../app/demo/words/en.ts";
 import { routes } from "../../../app/routes.ts";
 import { OPENS } from "../../support/phone/walk-page.ts";
 import { itRings, quietAfternoon, type World } from "../../support/world/afternoon.ts";
@@ -53,7 +53,7 @@ const pourBack: Job = {
 };
 
 /** The invented history says which it is. */
-const best = (page: Page) => page.locator(".logbook-row", { hasText: demoWords.bestTag });
+const best = (page: Page) => page.locator(".logbook-row", { hasText: english.history.bestTag });
 
 const findBest: Job = {
   name: "find the best batch",

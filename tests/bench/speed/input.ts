@@ -106,6 +106,7 @@ async function walk(app: AppServer): Promise<Felt> {
     await washByHand({ ...bar, hands }, (step) =>
       page.evaluate((now) => void Reflect.set(globalThis, "step", now), step),
     );
+    // The last taps are counted once they are painted.
     await page.waitForTimeout(500);
     return await page.evaluate(() => Reflect.get(globalThis, "felt"));
   } finally {

@@ -62,6 +62,7 @@ async function look(bar: Bar, log: readonly string[]): Promise<void> {
   for (let rings = 0; rings < log.length; rings += 1) {
     if ((await page.locator(".alarm-sheet").count()) === 0) break;
     await answerAlarm(bar);
+    // The next one that rings takes the place of this one, or the sheet goes.
     await page.waitForTimeout(100);
   }
   for (const runId of log) await goTo(page, routes.run(runId));

@@ -44,7 +44,7 @@ test("follows what is really in the bottle", () => {
   const useBy = MADE + 1;
   const weak = serveCardOf(madeWhole(begun(0.2), { yield: 3700, topUp: 0, useBy }).run);
   const strong = serveCardOf(madeWhole(begun(0.2), { yield: 3700, topUp: 900, useBy }).run);
-  expect((strong?.strength ?? 0) - (weak?.strength ?? 0)).toBeGreaterThan(0.03);
+  expect((strong?.strength ?? Number.NaN) - (weak?.strength ?? Number.NaN)).toBeGreaterThan(0.03);
 });
 
 test("a blended drink says how much of it is ice", () => {

@@ -56,7 +56,9 @@ test("whatever the text and the width: nothing is lost, and no line is wider", (
       expect(kept.replaceAll(" ", "")).toBe((lead + said).replaceAll(" ", ""));
       for (const line of lines) {
         const last = line.at(-1);
-        expect((last?.x ?? 0) + (last?.width ?? 0)).toBeLessThanOrEqual(width + 1e-9);
+        expect((last?.x ?? Number.NaN) + (last?.width ?? Number.NaN)).toBeLessThanOrEqual(
+          width + 1e-9,
+        );
       }
     }),
   );

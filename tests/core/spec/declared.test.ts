@@ -9,6 +9,7 @@ import {
   allergensThrough,
   cautionsOf,
   declaredCupboard,
+  milkStays,
 } from "../../../core/spec/declared.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 
@@ -137,4 +138,14 @@ test("the declared cupboard carries them, and leaves what was bought alone", () 
     "nuts",
   ]);
   expect(fromCupboard("gin-43").allergens).toEqual([]);
+});
+
+test("milk stays in what was washed, whichever ingredient brought it; nothing is washed out of the rest", () => {
+  const [milk, soy] = [fromCupboard("milk-whole"), fromCupboard("soy-milk")];
+  const liqueur = with_({ id: "cream-liqueur", allergens: ["milk"] });
+  const { wash: _, ...still } = PUNCH;
+  expect(milkStays({ spec: PUNCH, ingredients: [milk] })).toBe(true);
+  expect(milkStays({ spec: PUNCH, ingredients: [soy, liqueur] })).toBe(true);
+  expect(milkStays({ spec: PUNCH, ingredients: [soy] })).toBe(false);
+  expect(milkStays({ spec: still, ingredients: [liqueur] })).toBe(false);
 });

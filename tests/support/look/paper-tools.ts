@@ -2,6 +2,7 @@
 // and zbar-tools (codes). On Debian, as root, they are installed where they are missing.
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
+import { type Paper, placeOf, places } from "../../../core/label/paper.ts";
 
 const PROGRAMS = ["pdfinfo", "pdftoppm", "pdftotext", "zbarimg"] as const;
 type Program = (typeof PROGRAMS)[number];
@@ -100,3 +101,15 @@ export function wordsIn(file: string): readonly PrintedWord[] {
     foot: Number(foot) * MM,
   }));
 }
+
+/** What the codes of so many labels say, each looked at by itself, the first at a place from 0. */
+export const codesOn = (
+  file: string,
+  paper: Paper,
+  count: number,
+  first = 0,
+): readonly string[][] =>
+  places(paper, count, first).map(({ page, at }) => {
+    const piece = { ...placeOf(paper, at), width: paper.width, height: paper.height };
+    return [...codesIn(drawPiece(file, page + 1, piece))];
+  });

@@ -85,3 +85,27 @@ export function pitchAt(heard: Heard, at: number, forMs: number, of: readonly nu
   const energies = of.map(energy);
   return of[energies.indexOf(Math.max(...energies))] ?? 0;
 }
+
+/** Runs in the page before the app: notes every sound that loops, as what rings does. */
+export function noteLoops(): void {
+  const loops: { began: number[]; playing: number } = { began: [], playing: 0 };
+  Reflect.set(globalThis, "loops", loops);
+  const { start, stop } = AudioBufferSourceNode.prototype;
+  AudioBufferSourceNode.prototype.start = function (...at) {
+    if (this.loop) {
+      loops.began.push(Date.now());
+      loops.playing += 1;
+    }
+    start.apply(this, at);
+  };
+  AudioBufferSourceNode.prototype.stop = function (...at) {
+    if (this.loop) loops.playing -= 1;
+    stop.apply(this, at);
+  };
+}
+
+/** When each sound that loops began by the phone's own time, epoch ms, and how many play now. */
+export const loopsOn = (
+  page: Page,
+): Promise<{ readonly began: readonly number[]; readonly playing: number }> =>
+  page.evaluate("loops");

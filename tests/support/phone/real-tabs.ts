@@ -62,9 +62,10 @@ export async function openTabs(): Promise<RealTabs> {
   const root = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
   const own = ["--headless=new", "--remote-debugging-port=0", `--user-data-dir=${profile}`];
   const child = spawn(program, [...FLAGS, ...root, ...own], { stdio: "ignore" });
+  const gone = new Promise<void>((resolve) => child.once("exit", () => resolve()));
   const end = async () => {
     child.kill("SIGKILL");
-    await pause(200);
+    await gone;
     dropProfile(profile);
   };
   try {

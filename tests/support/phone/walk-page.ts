@@ -1,3 +1,4 @@
+import { Buffer } from "node:buffer";
 import { mkdirSync } from "node:fs";
 import type { BrowserContext, Locator, Page } from "playwright-core";
 import type { Book } from "../../../app/storage/books.ts";
@@ -116,16 +117,16 @@ export const pass = (page: Page, ms: number): Promise<void> => page.clock.fastFo
 /** What the phone's clock says, epoch ms. */
 export const clockOf = (page: Page): Promise<number> => page.evaluate(() => Date.now());
 
-/** The whole log as it stands in the phone's database, in the common order. */
-export async function storedLog(page: Page): Promise<readonly RunEvent[]> {
-  const stored = await page.evaluate(
-    () =>
+/** All that stands in a store of the phone's database, read past the app. */
+export const storedIn = (page: Page, store: "events" | Book): Promise<readonly unknown[]> =>
+  page.evaluate(
+    (name) =>
       new Promise<unknown[]>((resolve, reject) => {
         const opening = indexedDB.open("second-pour");
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const db = opening.result;
-          const all = db.transaction("events").objectStore("events").getAll();
+          const all = db.transaction(name).objectStore(name).getAll();
           all.onerror = () => reject(all.error);
           all.onsuccess = () => {
             db.close();
@@ -133,7 +134,12 @@ export async function storedLog(page: Page): Promise<readonly RunEvent[]> {
           };
         };
       }),
+    store,
   );
+
+/** The whole log as it stands in the phone's database, in the common order. */
+export async function storedLog(page: Page): Promise<readonly RunEvent[]> {
+  const stored = await storedIn(page, "events");
   return mergeEvents(
     stored.map((event) => eventSchema.parse(event)),
     [],
@@ -194,6 +200,12 @@ export const holdOf = (page: Page, label: string): Locator =>
 /** A button that takes a tap, by its name. */
 export const tapOf = (page: Page, name: string): Locator =>
   page.getByRole("button", { name, exact: true });
+
+/** Chooses a file in Kit, as from the phone's files. */
+export const chooseFile = (page: Page, text: string): Promise<void> =>
+  page
+    .locator('input[type="file"]')
+    .setInputFiles({ name: "backup.txt", mimeType: "text/plain", buffer: Buffer.from(text) });
 
 /** Waits until the run screen stands at a step. */
 export async function untilStep(page: Page, step: string, round = 1): Promise<void> {

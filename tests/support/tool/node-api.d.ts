@@ -12,6 +12,10 @@ declare const process: {
   cwd(): string;
 };
 
+declare module "node:buffer" {
+  export const Buffer: { from(text: string): Uint8Array };
+}
+
 declare module "node:fs" {
   interface Entry {
     readonly name: string;

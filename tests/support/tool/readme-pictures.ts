@@ -55,6 +55,7 @@ const pictures = [
 for (const [name, hash, there] of pictures) {
   await goTo(page, hash);
   await page.locator(there).first().waitFor();
+  // What moves as it is drawn has come to rest by then.
   await page.waitForTimeout(300);
   await page.screenshot({ path: `${FOLDER}/${name}.png` });
   console.log(`${FOLDER}/${name}.png`);

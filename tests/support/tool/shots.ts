@@ -1,25 +1,43 @@
 // Photographs the built app over an invented afternoon: npm run shots
 // Only some screens: npm run shots -- '#/bench' '#/run/run-pear'; each to its end: add `long`
+// Every step of every procedure: add `steps`; some of them: their addresses, as '#/run/wash-milk'
+// Some languages: en es fr. One phone or theme: small, usual, dark, light. Held otherwise: wet, glove,
+// left, ounces
 // One picture a screen, phone size, theme and language, in tests/shots (not committed).
 import { mkdirSync } from "node:fs";
+import { routes } from "../../../app/routes.ts";
+import type { Settings } from "../../../app/storage/settings.ts";
 import { LANGUAGES } from "../../../app/words/tongue.ts";
 import { SIZES } from "../phone/browser.ts";
 import { MAIN_SCREENS } from "../phone/main-screens.ts";
 import { openBench } from "../phone/open-bench.ts";
 import { goTo, OPENS, openBar } from "../phone/walk-page.ts";
 import { itRings, quietAfternoon } from "../world/afternoon.ts";
+import { everyStep } from "../world/every-step.ts";
 import { setup } from "./build.ts";
 
 const FOLDER = "tests/shots";
 const asked = process.argv.slice(2);
 const long = asked.includes("long");
-const only = (kind: string): readonly string[] => asked.filter((word) => word.startsWith(kind));
-const routes = only("#").length > 0 ? only("#") : MAIN_SCREENS;
-const sizes = ["small", "usual"] as const;
-const themes = ["dark", "light"] as const;
-const languages = LANGUAGES.filter(
-  (one) => !asked.some((w) => w.length === 2) || asked.includes(one),
-);
+/** Those of a kind that were asked for, or all where none was. */
+const chosen = <One extends string>(all: readonly One[]): readonly One[] =>
+  all.some((one) => asked.includes(one)) ? all.filter((one) => asked.includes(one)) : all;
+const sizes = chosen(["small", "usual"]);
+const themes = chosen(["dark", "light"]);
+const languages = chosen(LANGUAGES);
+const steps = asked.includes("steps") ? everyStep(OPENS) : [];
+const routesAsked = asked.filter((word) => word.startsWith("#"));
+const screens = steps.length > 0 ? steps.map(({ runId }) => routes.run(runId)) : MAIN_SCREENS;
+const shown = routesAsked.length > 0 ? routesAsked : screens;
+/** How it is held, and the word that stands for it in a picture's name. */
+const HELD: Readonly<Record<string, Partial<Settings>>> = {
+  wet: { wetHands: "always" },
+  glove: { glove: true },
+  left: { hand: "left" },
+  ounces: { volumes: "oz", degrees: "F" },
+};
+const held = Object.keys(HELD).filter((one) => asked.includes(one));
+const house: Partial<Settings> = Object.assign({}, ...held.map((one) => HELD[one]));
 
 type Bar = Awaited<ReturnType<typeof openBar>>;
 
@@ -47,14 +65,17 @@ for (const size of sizes) {
   for (const language of languages) {
     for (const theme of themes) {
       const where = (route: string) =>
-        `${language}-${SIZES[size].width}-${theme}-${route.replace(/[^a-z0-9]+/gi, "-").slice(1)}`;
-      await openBench(bar, quietAfternoon(OPENS), { language, theme });
-      for (const route of routes) {
+        `${[language, SIZES[size].width, theme, ...held].join("-")}-${route.replace(/[^a-z0-9]+/gi, "-").slice(1)}`;
+      const chose = { ...house, language, theme };
+      const quiet = quietAfternoon(OPENS);
+      const events = [...quiet.events, ...steps.flatMap((one) => one.events)];
+      await openBench(bar, { ...quiet, events }, chose);
+      for (const route of shown) {
         await goTo(bar.page, route);
         await photograph(bar, size, where(route));
       }
-      if (only("#").length > 0) continue;
-      await openBench(bar, itRings(OPENS), { language, theme });
+      if (shown !== MAIN_SCREENS) continue;
+      await openBench(bar, itRings(OPENS), chose);
       await bar.page.locator(".alarm-sheet").waitFor();
       await photograph(bar, size, where("#alarm"));
       await bar.hands.hold(bar.page.locator(".alarm-sheet > .hold-button"));

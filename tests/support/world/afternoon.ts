@@ -1,9 +1,8 @@
-import { inventedHistory } from "../../../app/demo/history/invented.ts";
-import { DEMO_SPECS } from "../../../app/demo/specs.ts";
 import type { Planned } from "../../../core/board/planned.ts";
 import type { RunEvent } from "../../../core/run/event.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
 import { HOUR, MINUTE } from "../phone/walk-page.ts";
+import { DEMO_SPECS, demoHistory } from "./demo-bar.ts";
 import { plannedBatch } from "./planned-batch.ts";
 import { demoSpec, type Played, planned, started } from "./play-run.ts";
 
@@ -50,7 +49,7 @@ const ripening = (now: number): Played =>
     .finish({ look: "cloudy" }, 3)
     .finish({ answer: { of: "cloudy-run", ml: 250 } }, 3);
 
-const history = (now: number): readonly RunEvent[] => inventedHistory(now).flat();
+const history = (now: number): readonly RunEvent[] => demoHistory(now).flat();
 
 const tomorrow = (now: number): readonly Planned[] => [
   plannedBatch("planned-pear", now + 27 * HOUR, "Pear Beacon"),

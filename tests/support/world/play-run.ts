@@ -1,4 +1,3 @@
-import { DEMO_SPECS } from "../../../app/demo/specs.ts";
 import type { Procedure } from "../../../core/method/procedure.ts";
 import { procedureFor } from "../../../core/method/procedures.ts";
 import type { Command } from "../../../core/run/command.ts";
@@ -11,6 +10,7 @@ import { stampDrafts } from "../../../core/run/stamp.ts";
 import type { Ingredient } from "../../../core/spec/ingredient.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import type { BatchSize, Spec } from "../../../core/spec/spec.ts";
+import { DEMO_SPECS } from "./demo-bar.ts";
 import { cupboardWith, planFor } from "./punch-spec.ts";
 
 const MINUTE = 60_000;
@@ -96,8 +96,8 @@ export function started(
   batch: string,
   at: number,
   plan: Plan = planned(demoSpec("Pear Beacon")),
+  procedure: Procedure = procedureOf(plan),
 ): Played {
-  const procedure = procedureOf(plan);
   const command = { type: "start-run", batch, plan, procedure, appVersion: "0.0.0-test" } as const;
   return append(runId, [], command, at, "phone-a");
 }

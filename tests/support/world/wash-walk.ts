@@ -34,6 +34,8 @@ function answerFor(needs: string | undefined, by: WashAnswers): Answer | undefin
       return { of: "top-up", ml: by.topUp };
     case "bottled":
       return { of: "bottled", bottles: [{ count: 7, size: 700 }], useBy: by.useBy };
+    case "brix":
+      return { of: "brix", brix: 50 };
     default:
       return undefined;
   }

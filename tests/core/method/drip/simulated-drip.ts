@@ -21,8 +21,17 @@ type Chance = () => number;
 const normal = (chance: Chance): number =>
   Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
 
-/** Kinds of truth, as in filtration_eta_accuracy.json. */
-export type DripKind = "topped-up" | "straight" | "cone" | "packing";
+/** Kinds of truth, as in filtration.json. */
+const KINDS = ["topped-up", "straight", "cone", "packing"] as const;
+export type DripKind = (typeof KINDS)[number];
+
+/** The kind of that name; throws where there is none. */
+export function kindOf(name: string): DripKind {
+  const found = KINDS.find((kind) => kind === name);
+  if (!found) throw new RangeError(`expected a kind of drip, got ${name}`);
+  return found;
+}
+
 /** How a filter blinds: resistance grows as a power of e, or its pores close one by one. */
 export type BlindingKind = "grows" | "closes";
 

@@ -1,6 +1,15 @@
-import { FLASH_POINTS } from "./flash-table.ts";
+import { FLASH_POINTS } from "./flash-point-table.ts";
 
-/** Temperature from which the vapour can be lit, whole degrees C, rounded to the safe side. */
+/**
+ * Temperature from which the vapour of a spirit can be lit.
+ *
+ * @param strength - v/v, 0 to 1
+ * @returns whole degrees C, rounded down to the safe side; nothing for what is weaker than the table
+ * @source flash-point-table.ts, straight between its rows
+ * @limits ethanol and water alone: sugar and all else is left out
+ * @example
+ * flashPoint(0.43) // => 25
+ */
 export function flashPoint(strength: number): number | undefined {
   let before: (typeof FLASH_POINTS)[number] | undefined;
   for (const row of FLASH_POINTS) {
