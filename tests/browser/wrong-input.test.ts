@@ -140,3 +140,22 @@ test("every refusal a person can meet on these forms has a sentence", () => {
     expect(refusals[why]?.({ most: 5000 })).toMatch(/\.$/u);
   }
 });
+
+test("an address of nothing says so, and leads on", async () => {
+  const { page, hands, server } = bar;
+  for (const hash of [
+    "#/nowhere",
+    "#/constructor",
+    "#/toString/x",
+    "#/run/%E0%A4%A",
+    "#/spec/gone",
+  ]) {
+    await page.goto("about:blank");
+    await page.goto(server.url + hash);
+    await page.locator(".app-say").getByText(said.places.lost).or(page.locator("main")).waitFor();
+    await hands.tap(page.getByRole("link", { name: said.places.bench, exact: true }));
+    await page.locator("main.bench").waitFor();
+  }
+  await page.goto(`${server.url}#/constructor`);
+  await page.getByText(said.places.lost).waitFor();
+});
