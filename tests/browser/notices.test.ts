@@ -112,6 +112,7 @@ test("a notice that another page left behind goes once its alarm is answered, or
   await page.locator(".alarm-sheet").waitFor();
   await expect.poll(() => tagsOf(page), PATIENT).toEqual(["run-a", "run-b"]);
   await hands.hold(holdOf(page, said.alarm.heard));
+  await expect.poll(() => tagsOf(page), PATIENT).toEqual(["run-b"]);
   await hands.hold(holdOf(page, said.alarm.heard));
   await expect.poll(() => tagsOf(page), PATIENT).toEqual([]);
 });

@@ -6,14 +6,17 @@ import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { choose } from "../support/phone/open-bench.ts";
 import { said } from "../support/phone/said.ts";
 import { HOUR, MINUTE, putLog, SECOND, untilStep } from "../support/phone/walk-page.ts";
+import { waiting } from "../support/world/waiting.ts";
 import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 
 const STEPS = ["curdle", "slow-drip", "build"];
-/** A bench as it came to be ten minutes ago. The worker's clock is this machine's. */
-const stations = () =>
-  allStations(Date.now() - 10 * MINUTE).filter(({ step }) => STEPS.includes(step));
+/** A bench whose batches came to their steps a while ago. The worker's clock is this machine's. */
+const stations = (ago = 10 * MINUTE, steps = STEPS) =>
+  allStations(Date.now() - ago)
+    .filter(({ step }) => steps.includes(step))
+    .flatMap(({ events }) => events);
 
 let session: CDPSession | undefined;
 
@@ -43,12 +46,11 @@ async function open(hash = ""): Promise<void> {
   await bar.page.goto(bar.server.url + hash);
 }
 
-/** Three batches on the Bench, and the outline of it left for the next start. */
-async function aBench(): Promise<void> {
+/** Some batches on the Bench, and the outline of it left for the next start. */
+async function aBench(log = stations()): Promise<void> {
   await bar.afresh();
   await forget();
-  const events = stations().flatMap((one) => one.events);
-  await putLog(bar, events, routes.bench, Date.now());
+  await putLog(bar, log, routes.bench, Date.now());
   await expect.poll(left).toContain("bench-row");
   // What the page fetches last is there: it is left in the middle of nothing.
   await bar.page.waitForLoadState("networkidle");
@@ -132,6 +134,15 @@ test("it speaks the house's language, in its theme and hand", async () => {
   expect(await bar.page.locator(".bench-row").count()).toBe(3);
 });
 
+test("a name that is markup, or a pattern, stays a name", async () => {
+  const batch = "<b onclick=alert(1)>$& $' &lt;";
+  await aBench([...waiting({ runId: "run-a", batch, from: Date.now(), waitFor: HOUR })]);
+  await scripts(false);
+  await open();
+  expect(await bar.page.locator(".bench-batch").textContent()).toBe(batch);
+  expect(await bar.page.locator("#app b").count()).toBe(0);
+});
+
 test("what was done since is in the next one", async () => {
   await aBench();
   await bar.page.goto(`${bar.server.url}${routes.run("run-build")}`);
@@ -199,19 +210,8 @@ test("where storage does not answer it does not stand there like a clock that ha
 });
 
 test("a wait that ended meanwhile stands first, and due", async () => {
-  await bar.afresh();
-  await forget();
   // The curd's hour is over in a few seconds.
-  const at = Date.now() - HOUR + 8 * SECOND;
-  const all = allStations(at).filter(({ step }) => ["curdle", "build"].includes(step));
-  await putLog(
-    bar,
-    all.flatMap((one) => one.events),
-    routes.bench,
-    Date.now(),
-  );
-  await expect.poll(left).toContain("bench-row");
-  await bar.page.waitForLoadState("networkidle");
+  await aBench(stations(HOUR - 8 * SECOND, ["curdle", "build"]));
   const moods = () =>
     bar.page.locator(".bench-row").evaluateAll((rows) => rows.map((row) => row.dataset.mood));
   await scripts(false);
@@ -225,17 +225,7 @@ test("a wait that ended meanwhile stands first, and due", async () => {
 });
 
 test("times that are not a countdown are told as of the start as well", async () => {
-  await bar.afresh();
-  await forget();
-  const all = allStations(Date.now() - 2 * HOUR).filter(({ step }) => STEPS.includes(step));
-  await putLog(
-    bar,
-    all.flatMap((one) => one.events),
-    routes.bench,
-    Date.now(),
-  );
-  await expect.poll(left).toContain("bench-row");
-  await bar.page.waitForLoadState("networkidle");
+  await aBench(stations(2 * HOUR));
   await scripts(false);
   await open();
   const whens = await bar.page.locator(".bench-when").allTextContents();

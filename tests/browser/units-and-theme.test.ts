@@ -92,7 +92,7 @@ test("a new phone of the United States measures in oz and °F, stores ml and °C
     expect(read).toMatchObject({ what: "temperature", value: 3.5, unit: "degC" });
     await field.fill("4000");
     await hands.tap(tapOf(page, sheet.noteTemperature));
-    await page.getByText("Type a temperature from −22 to 230, such as 40.1.").waitFor();
+    await page.getByText("Type a temperature from −40 to 392, such as 40.1.").waitFor();
     expect(await field.inputValue()).toBe("4000");
 
     await goTo(page, routes.kit);

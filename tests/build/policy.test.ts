@@ -87,6 +87,11 @@ test("our own code never turns text into markup or code", () => {
   expect(Object.keys(sources).length).toBeGreaterThan(300);
   const turns =
     /dangerouslySetInnerHTML|\b(?:innerHTML|outerHTML|srcdoc)\b|insertAdjacentHTML|createContextualFragment|\bDOMParser\b|document\.write|\beval\(|new Function\b|setTimeout\(\s*["'`]|javascript:/;
-  const found = Object.entries(sources).filter(([, text]) => turns.test(text));
-  expect(found.map(([path, text]) => `${path}: ${turns.exec(text)?.[0]}`)).toEqual([]);
+  // Reading what the page itself has drawn turns nothing into anything.
+  const reads = /\.(?:inner|outer)HTML(?=[;,)]|\.replace\()/g;
+  const found = Object.entries(sources).flatMap(([path, text]) => {
+    const [turned] = turns.exec(text.replace(reads, "")) ?? [];
+    return turned === undefined ? [] : [`${path}: ${turned}`];
+  });
+  expect(found).toEqual([]);
 });
