@@ -11,6 +11,8 @@ import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
 
+/** It is left when the hands are still. */
+const SOON = { timeout: 10_000 };
 const STEPS = ["curdle", "slow-drip", "build"];
 /** A bench whose batches came to their steps a while ago. The worker's clock is this machine's. */
 const stations = (ago = 10 * MINUTE, steps = STEPS) =>
@@ -51,7 +53,7 @@ async function aBench(log = stations()): Promise<void> {
   await bar.afresh();
   await forget();
   await putLog(bar, log, routes.bench, Date.now());
-  await expect.poll(left).toContain("bench-row");
+  await expect.poll(left, SOON).toContain("bench-row");
   // What the page fetches last is there: it is left in the middle of nothing.
   await bar.page.waitForLoadState("networkidle");
 }
@@ -123,7 +125,7 @@ test("it speaks the house's language, in its theme and hand", async () => {
   await choose(bar, { language: "es", theme: "light", hand: "left", glove: true });
   await forget();
   await open();
-  await expect.poll(left).toContain("bench-row");
+  await expect.poll(left, SOON).toContain("bench-row");
   await scripts(false);
   await open();
   const root = await bar.page.evaluate(() => {
@@ -150,7 +152,7 @@ test("what was done since is in the next one", async () => {
   const finish = bar.page.locator(".hold-button").first();
   await bar.hands.hold(finish);
   await untilStep(bar.page, "milk");
-  await expect.poll(left).toContain(`>${said.work.verbs.milk}<`);
+  await expect.poll(left, SOON).toContain(`>${said.work.verbs.milk}<`);
   expect(await left()).not.toContain(`>${said.work.verbs.build}<`);
 });
 
@@ -183,7 +185,7 @@ test("it is not shown once it holds no more, nor what is no outline", async () =
     await open(routes.kit);
     await bar.page.waitForLoadState("networkidle");
     // It leaves its own once, and no other until something is done.
-    await expect.poll(left).not.toBe("");
+    await expect.poll(left, SOON).not.toBe("");
     await put(text);
     await scripts(false);
     await open();
