@@ -46,8 +46,10 @@ const ServicesScreen = later(
 const LearntScreen = later(async () => (await import("./screens/learnt.tsx")).LearntScreen);
 const SheetScreen = later(async () => (await import("./screens/sheet.tsx")).SheetScreen);
 const KitScreen = later(async () => {
-  const { KitScreen: Kit } = await import("./screens/kit.tsx");
-  const notify = await import("./alarm/notify.ts");
+  const [{ KitScreen: Kit }, notify] = await Promise.all([
+    import("./screens/kit.tsx"),
+    import("./alarm/notify.ts"),
+  ]);
   return ({ onSound, onUpdate }: AppProps) => (
     <Kit
       onSoundCheck={() => onSound("do")}

@@ -25,11 +25,17 @@ function stateOf(stored: unknown): RecordsState {
   return { shape: Number(field(stored, "shape")), stale: ids(field(stored, "stale")) };
 }
 
-/** Which records are not to be trusted; nothing where all are. */
+/**
+ * Which records are not to be trusted; nothing where all are. A phone without any log needs no
+ * record: what works them out is not even fetched for it.
+ */
 export async function staleRecords(db: Database): Promise<Stale | undefined> {
   const { shape, stale } = stateOf(await db.get("settings", STATE));
-  if (shape !== RECORD_SHAPE) return "all";
-  return stale.length > 0 ? stale : undefined;
+  if (shape === RECORD_SHAPE) return stale.length > 0 ? stale : undefined;
+  const [anyEvent] = await db.getAllKeys("events", undefined, 1);
+  if (anyEvent !== undefined) return "all";
+  await shapeIsNow(db);
+  return undefined;
 }
 
 /** The store in which it is said which records are stale, inside somebody's own transaction. */

@@ -61,3 +61,16 @@ test.each(Array.from({ length: 24 }, (_, at) => at))(
     expect(right || (await staleRecords(db))?.includes("run-a")).toBe(true);
   },
 );
+
+test("a phone without a log has nothing to work out, now or at the next start", async () => {
+  await db.clear("events");
+  await db.delete("settings", "records");
+  expect(await staleRecords(db)).toBeUndefined();
+  await append(db, "run-a", 0, first);
+  expect(await staleRecords(db)).toBeUndefined();
+});
+
+test("logs that came without records are all worked out", async () => {
+  await db.delete("settings", "records");
+  expect(await staleRecords(db)).toBe("all");
+});
