@@ -114,7 +114,7 @@ test("a tap on it leads to the batch, though the page does not live yet", async 
   await scripts(false);
   await open();
   await bar.hands.tap(bar.page.locator(".bench-row").filter({ hasText: "PB-4" }));
-  await expect.poll(() => new URL(bar.page.url()).hash).toBe(routes.run("run-curdle"));
+  await expect.poll(() => new URL(bar.page.url()).hash, SOON).toBe(routes.run("run-curdle"));
   await scripts(true);
   await bar.page.reload();
   await untilStep(bar.page, "curdle");
@@ -213,7 +213,7 @@ test("where storage does not answer it does not stand there like a clock that ha
 
 test("a wait that ended meanwhile stands first, and due", async () => {
   // The curd's hour is over in a few seconds.
-  await aBench(stations(HOUR - 8 * SECOND, ["curdle", "build"]));
+  await aBench(stations(HOUR - 15 * SECOND, ["curdle", "build"]));
   const moods = () =>
     bar.page.locator(".bench-row").evaluateAll((rows) => rows.map((row) => row.dataset.mood));
   await scripts(false);
