@@ -105,6 +105,9 @@ async function leave(script: string, clock: Clock): Promise<number> {
   return Math.max(...drawn.map(({ until }) => until));
 }
 
+/** What is no longer so must not stand there when the page dies before it is drawn anew. */
+const takeBack = async (): Promise<void> => void (await caches.delete(OUTLINES));
+
 /**
  * Leaves the Bench's outline for the next start each time that the Bench has changed. Where nothing
  * can be kept, the next start begins with an empty page.
@@ -113,11 +116,17 @@ export function keepOutline(clock: Clock): void {
   const script = document.querySelector("script[type='module'][src]")?.getAttribute("src");
   if (!script) return;
   let cancel = (): void => undefined;
+  let asked = 0;
   const soon = (ms: number) => {
+    asked += 1;
+    const mine = asked;
     cancel();
     cancel = clock.after(ms, () => {
       leave(script, clock).then(
-        (until) => soon(until - clock.now() + QUIET),
+        (until) => {
+          // The Bench may have changed while it was drawn: that is drawn next.
+          if (mine === asked) soon(until - clock.now() + QUIET);
+        },
         () => undefined,
       );
     });
@@ -125,6 +134,8 @@ export function keepOutline(clock: Clock): void {
   effect(() => {
     // What it is drawn from.
     void [openRuns.value, settings.value, tongue.value];
+    // At first the one of before still holds.
+    if (asked > 0) takeBack().catch(() => undefined);
     soon(QUIET);
   });
 }

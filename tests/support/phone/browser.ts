@@ -48,8 +48,9 @@ export interface Phone {
 /** A folder that keeps a phone's storage between two `openPhone`. */
 export const newProfile = (): string => mkdtempSync(join(tmpdir(), "second-pour-phone-"));
 
+/** A browser's helpers may still write for a moment when it has gone. */
 export const dropProfile = (profile: string): void =>
-  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 
 function listen(context: BrowserContext, origin: string, complaints: string[]): void {
   context.on("request", (request) => {
