@@ -27,6 +27,7 @@ declare module "node:fs" {
     readonly force?: boolean;
     readonly recursive?: boolean;
     readonly maxRetries?: number;
+    readonly retryDelay?: number;
   }
   export function appendFileSync(path: string, text: string): void;
   export function cpSync(from: string, to: string, options?: { recursive?: boolean }): void;
