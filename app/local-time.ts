@@ -1,5 +1,6 @@
 import { utcMoment } from "../core/board/calendar/utc.ts";
 import type { LocalOf } from "../core/board/schedule/ready-by.ts";
+import { DAY, MINUTE } from "../core/quantity/time-units-table.ts";
 
 const formats = new Map<string, Intl.DateTimeFormat>();
 
@@ -42,11 +43,10 @@ export const phoneZone = (): string => Intl.DateTimeFormat().resolvedOptions().t
 /** What the clock on the wall is ahead of UTC at a moment, ms, but for whole days. */
 export function wallAhead(at: number): number {
   const { hour, minute } = localOf(at, phoneZone());
-  const intoDay = Math.floor((at % 86_400_000) / 60_000);
-  return (hour * 60 + minute - intoDay) * 60_000;
+  const intoDay = Math.floor((at % DAY) / MINUTE);
+  return (hour * 60 + minute - intoDay) * MINUTE;
 }
 
-const MINUTE = 60_000;
 const two = (value: number): string => String(value).padStart(2, "0");
 
 /**

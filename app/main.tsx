@@ -6,6 +6,7 @@ import "./open-early.ts";
 import { effect, signal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import { config } from "zod/mini";
+import { HOUR } from "../core/quantity/time-units-table.ts";
 import type { AlarmKind } from "../core/run/alarm.ts";
 import type { AlarmStatus } from "./alarm/status.ts";
 import { App, fetchScreen, isBench } from "./app.tsx";
@@ -47,7 +48,6 @@ config({ jitless: true });
 
 /** Longer than this it is said that something is wrong, ms. */
 const SLOW_TO_OPEN = 8000;
-const HOUR = 3_600_000;
 const CHANNEL = "second-pour";
 const NO_BELL: AlarmStatus = {
   layer: "nothing",

@@ -106,7 +106,7 @@ async function leave(script: string, clock: Clock): Promise<number> {
 }
 
 /** What is no longer so must not stand there when the page dies before it is drawn anew. */
-const takeBack = async (): Promise<void> => void (await caches.delete(OUTLINES));
+const takeBack = async (): Promise<boolean> => caches.delete(OUTLINES);
 
 /**
  * Leaves the Bench's outline for the next start each time that the Bench has changed. Where nothing

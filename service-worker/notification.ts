@@ -1,8 +1,9 @@
+import { field } from "../core/quantity/field.ts";
 import { appWindows } from "./windows.ts";
 
 /** The part of an address after the #, from what a notice carries; nothing where it carries none. */
 function placeOf(data: unknown): string {
-  const address: unknown = typeof data === "object" && data && Reflect.get(data, "address");
+  const address = field(data, "address");
   return typeof address === "string" && address.startsWith("#/") ? address : "";
 }
 

@@ -1,20 +1,18 @@
 import { type BenchOutline, OUTLINE, OUTLINES, withOutline } from "../core/board/bench-outline.ts";
+import { field } from "../core/quantity/field.ts";
 
 /** Addresses at which the Bench stands. */
 const BENCH = ["", "#/", "#/bench"];
 
-const part = (of: unknown, name: string): unknown =>
-  typeof of === "object" && of !== null ? Reflect.get(of, name) : undefined;
-
 function text(of: unknown, name: string): string {
-  const found = part(of, name);
+  const found = field(of, name);
   if (typeof found !== "string") throw new TypeError(`an outline's ${name} must be a text`);
   return found;
 }
 
 /** What lies in the cache was left by this app, but maybe by another version of it. */
 function asOutline(value: unknown): BenchOutline {
-  const views = part(value, "views");
+  const views = field(value, "views");
   if (!Array.isArray(views)) throw new TypeError("an outline must have views");
   return {
     script: text(value, "script"),
@@ -23,7 +21,7 @@ function asOutline(value: unknown): BenchOutline {
     day: text(value, "day"),
     views: views.map((one: unknown) => ({
       inside: text(one, "inside"),
-      until: Number(part(one, "until")),
+      until: Number(field(one, "until")),
     })),
   };
 }
@@ -49,8 +47,7 @@ export async function pageFor(
   if (!BENCH.includes(new URL(address).hash)) return built();
   const [page, outline] = await Promise.all([built(), keptOutline(scope).catch(() => undefined)]);
   if (outline === undefined) return page;
-  const text = await page.clone().text();
-  const outlined = withOutline(text, outline, Date.now());
+  const outlined = withOutline(await page.clone().text(), outline, Date.now());
   if (outlined === undefined) return page;
   return new Response(outlined, {
     headers: { "Content-Type": page.headers.get("Content-Type") ?? "text/html" },

@@ -1,3 +1,5 @@
+import { MINUTE } from "../../core/quantity/time-units-table.ts";
+
 /** A stretch in which the page did not run, so that nothing here could ring. Epoch ms, ms. */
 export interface SleepGap {
   readonly fromMs: number;
@@ -17,7 +19,7 @@ export interface SleepLook {
 /** Looks come every second; a page out of sight that is late by this much cannot be relied on, ms. */
 const RUNS_YET = 10_000;
 /** A shorter sleep is not worth a line in the log, ms. */
-const WORTH_NOTING = 60_000;
+const WORTH_NOTING = MINUTE;
 
 /**
  * Notices when the page slept, from the looks that came and those that did not. A page out of sight

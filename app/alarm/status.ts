@@ -1,3 +1,4 @@
+import { HOUR } from "../../core/quantity/time-units-table.ts";
 import type { OtherWatch } from "../../core/run/event.ts";
 import type { AwakeState } from "./keep-awake.ts";
 import type { SoundState } from "./ring.ts";
@@ -48,7 +49,7 @@ export interface AlarmStatus {
 }
 
 /** A sound check counts for one shift, ms. Judgement. */
-export const SOUND_CHECK_HOLDS = 12 * 60 * 60 * 1000;
+export const SOUND_CHECK_HOLDS = 12 * HOUR;
 
 function missingSound({ sound, heardAgo }: AlarmFacts): readonly Missing[] {
   if (sound === "absent") return ["no-sound"];

@@ -1,9 +1,10 @@
 import { CALENDAR_TYPE, DUE_FILES } from "../../core/board/calendar/due-file.ts";
+import { DAY } from "../../core/quantity/time-units-table.ts";
 
 /** When a file may go, in a header of its own, epoch ms. */
 const DUE_AT = "Second-Pour-Due-At";
 /** Somebody may open it a while after it was due, ms. */
-const KEPT_FOR = 24 * 3_600_000;
+const KEPT_FOR = DAY;
 
 export interface DueFile {
   /** Below the app's own address. */

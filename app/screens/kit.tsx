@@ -30,7 +30,7 @@ interface KitProps {
 
 function Cautions() {
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{sayLater.kit.cautions.title}</h2>
       <ul class="kit-list">
         {Object.values(sayLater.cautions.house).map((line) => (
@@ -64,7 +64,7 @@ export function KitScreen(props: KitProps) {
       <Cautions />
       <StorageFacts />
       <Version onUpdate={onUpdate} />
-      <section class="kit-part">
+      <section class="part">
         <h2>{words.demo.title}</h2>
         <p>{words.demo.why}</p>
         <LinkButton href={routes.specs}>{words.demo.link}</LinkButton>

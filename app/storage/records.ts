@@ -1,6 +1,6 @@
 import { RECORD_SHAPE } from "../../core/logbook/record-shape.ts";
+import { field } from "../../core/quantity/field.ts";
 import type { Database, StoredRecord } from "./database.ts";
-import { field } from "./field.ts";
 import { inOne } from "./in-one.ts";
 
 /** Under this key stands which records are true; they are worked out anew where it says otherwise. */

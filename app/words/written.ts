@@ -1,4 +1,5 @@
 import type { Amount } from "../../core/quantity/amount.ts";
+import { HOUR, MINUTE } from "../../core/quantity/time-units-table.ts";
 import { typed } from "./format.ts";
 import { tongue } from "./tongue.ts";
 
@@ -37,6 +38,6 @@ export function proportion(ratio: number): string {
 
 /** A length of time as a person would type it, to read back the same: "36 h", "90 min", "45 s". */
 export function typedLength(ms: number): string {
-  if (ms % 3_600_000 === 0) return `${ms / 3_600_000} h`;
-  return ms % 60_000 === 0 ? `${ms / 60_000} min` : `${typed(ms / 1000)} s`;
+  if (ms % HOUR === 0) return `${ms / HOUR} h`;
+  return ms % MINUTE === 0 ? `${ms / MINUTE} min` : `${typed(ms / 1000)} s`;
 }

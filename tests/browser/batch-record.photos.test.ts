@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { foldRun } from "../../core/run/fold.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { made, runNow } from "../support/phone/made-batch.ts";
 import { said } from "../support/phone/said.ts";
 import {
   goTo,
@@ -12,25 +12,10 @@ import {
   pass,
   putLog,
   shot,
-  storedLog,
   tapOf,
 } from "../support/phone/walk-page.ts";
-import { madeWhole, started } from "../support/world/play-run.ts";
-
-const _words = said.tasting;
 
 const bar = barForTests({ size: "small" });
-const made = madeWhole(started("run-a", "PB-1", OPENS - 12 * HOUR), {
-  yield: 3700,
-  topUp: 450,
-  useBy: OPENS + 6 * 24 * HOUR,
-});
-
-const runNow = async (page: Page) => {
-  const run = foldRun(await storedLog(page));
-  if (run === undefined) throw new RangeError("the run is stored");
-  return run;
-};
 
 /**
  * Hands a picture to a chooser as a camera would: 2,400 by 1,200, its left half red, held so that it

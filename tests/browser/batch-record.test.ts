@@ -2,39 +2,19 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
 import type { RunEvent } from "../../core/run/event.ts";
-import { foldRun } from "../../core/run/fold.ts";
 import { mergeEvents } from "../../core/run/order.ts";
 import { faultsOf } from "../support/look/readable.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
+import { made, runNow } from "../support/phone/made-batch.ts";
 import { said } from "../support/phone/said.ts";
-import {
-  goTo,
-  HOUR,
-  holdOf,
-  OPENS,
-  putLog,
-  shot,
-  storedLog,
-  tapOf,
-} from "../support/phone/walk-page.ts";
-import { dripped, madeWhole, type Played, started } from "../support/world/play-run.ts";
+import { goTo, HOUR, holdOf, OPENS, putLog, shot, tapOf } from "../support/phone/walk-page.ts";
+import { dripped, type Played, started } from "../support/world/play-run.ts";
 
 const words = said.tasting;
 
 const bar = barForTests({ size: "small" });
 
 const waiting = dripped(started("run-a", "PB-1", OPENS - 12 * HOUR));
-const made = madeWhole(started("run-a", "PB-1", OPENS - 12 * HOUR), {
-  yield: 3700,
-  topUp: 450,
-  useBy: OPENS + 6 * 24 * HOUR,
-});
-
-const runNow = async (page: Page) => {
-  const run = foldRun(await storedLog(page));
-  if (run === undefined) throw new RangeError("the run is stored");
-  return run;
-};
 
 /** A photograph of what is in sight, with the part named at its top. */
 async function shotAt(page: Page, heading: string, name: string): Promise<void> {

@@ -25,7 +25,6 @@ import {
   typeOnPad,
 } from "../support/phone/walk-page.ts";
 import { ml } from "../support/phone/wash-by-hand.ts";
-import type { Played } from "../support/world/play-run.ts";
 import { stationAt } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
@@ -145,14 +144,3 @@ async function foretold(run: Run): Promise<void> {
     expect([part, await page.locator(`.drip-chart-${part}`).count()]).toEqual([part, 1]);
   }
 }
-
-/** The same with readings: minutes after the one before, ml. */
-const _readings = (drip: Played, read: readonly (readonly [number, number])[]): Played =>
-  read.reduce(
-    (so, [minutes, value]) =>
-      so.then(
-        { type: "log-reading", visit: "slow-drip#1", what: "collected", value, unit: "ml" },
-        minutes,
-      ),
-    drip,
-  );

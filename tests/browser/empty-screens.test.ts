@@ -5,9 +5,10 @@ import { ENGLISH, tongue } from "../../app/words/tongue.ts";
 import { everyLook } from "../support/look/every-look.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import { speak, TONGUES } from "../support/phone/speak.ts";
+import { speak } from "../support/phone/speak.ts";
 import { goTo, OPENS, putLog, putOn, tapOf } from "../support/phone/walk-page.ts";
 import { demoSpec, madeWhole, started } from "../support/world/play-run.ts";
+import { TONGUES } from "../support/world/tongues.ts";
 
 const bar = barForTests({ size: "small" });
 
@@ -146,7 +147,7 @@ test("readable on both phones, in both themes and every language; nothing is cut
   const found: Record<string, string[]> = {};
   await bar.afresh();
   const { page } = bar;
-  for (const spoken of TONGUES) {
+  for (const [, spoken] of TONGUES) {
     await speak(bar, spoken);
     for (const { name, at, says } of EMPTY) {
       await goTo(page, at);

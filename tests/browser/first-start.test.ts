@@ -6,7 +6,7 @@ import { everyLook } from "../support/look/every-look.ts";
 import { note } from "../support/look/note.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import { speak, TONGUES } from "../support/phone/speak.ts";
+import { speak } from "../support/phone/speak.ts";
 import {
   clockOf,
   goTo,
@@ -22,6 +22,7 @@ import {
 } from "../support/phone/walk-page.ts";
 import { finishPlain, tickAll, waitOut } from "../support/phone/wash-by-hand.ts";
 import { demoSpec, planned, started } from "../support/world/play-run.ts";
+import { TONGUES } from "../support/world/tongues.ts";
 
 const words = said.first;
 
@@ -196,7 +197,7 @@ test("readable on both phones, in both themes and every language; nothing is cut
   await bar.afresh();
   const { page } = bar;
   await page.locator(".first-start h2").waitFor();
-  for (const spoken of TONGUES) {
+  for (const [, spoken] of TONGUES) {
     await speak(bar, spoken);
     await goTo(page, routes.bench);
     await page.locator(".first-start h2").waitFor();

@@ -1,7 +1,5 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { routes } from "../../app/routes.ts";
-import { spanish } from "../../app/words/es.ts";
-import { french } from "../../app/words/fr.ts";
 import { ENGLISH, type Tongue, tongue } from "../../app/words/tongue.ts";
 import { brokenWords, cutOff, sticksOut } from "../support/look/readable.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
@@ -20,6 +18,7 @@ import {
 import { openPlan } from "../support/phone/wash-by-hand.ts";
 import { demoHistory } from "../support/world/demo-bar.ts";
 import { madeWhole, started } from "../support/world/play-run.ts";
+import { OTHER_TONGUES } from "../support/world/tongues.ts";
 import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
@@ -29,11 +28,6 @@ beforeEach(async () => {
 afterEach(() => {
   tongue.value = ENGLISH;
 });
-
-const OTHERS = [
-  ["Spanish", spanish],
-  ["French", french],
-] as const;
 
 const STATIONS = allStations(OPENS + 10 * MINUTE);
 const STEPS = STATIONS.map(({ runId }) => routes.run(runId));
@@ -83,7 +77,7 @@ function lookOut({ language }: Tongue) {
   return { found, look };
 }
 
-test.each(OTHERS)(
+test.each(OTHER_TONGUES)(
   "%s at 360 × 640: no word is cut, nothing sticks out, on any screen",
   async (_, next) => {
     await furnish();
@@ -120,7 +114,7 @@ function stocked() {
   return madeWhole(started("stocked", "PB-3", at), { yield: 3700, topUp: 450, useBy }).events;
 }
 
-test.each(OTHERS)(
+test.each(OTHER_TONGUES)(
   "%s at 360 × 640: the same of what batches tell, how a drink is served, what stands on the Shelf",
   async (_, next) => {
     await openPlan(bar, "Pear Beacon");

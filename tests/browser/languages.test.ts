@@ -17,6 +17,7 @@ import {
   untilStep,
 } from "../support/phone/walk-page.ts";
 import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { OTHER_TONGUES } from "../support/world/tongues.ts";
 import { allStations } from "../support/world/wash-stations.ts";
 
 const bar = barForTests({ size: "small" });
@@ -26,11 +27,6 @@ beforeEach(async () => {
 afterEach(() => {
   tongue.value = ENGLISH;
 });
-
-const OTHERS = [
-  ["Spanish", spanish],
-  ["French", french],
-] as const;
 
 const STATIONS = allStations(OPENS + 10 * MINUTE);
 
@@ -42,7 +38,7 @@ async function furnish(): Promise<void> {
   await bar.page.locator(".bench-row").first().waitFor();
 }
 
-test.each(OTHERS)(
+test.each(OTHER_TONGUES)(
   "%s: a figure typed with a comma is shown with it, kept, and read back",
   async (_, next) => {
     await furnish();

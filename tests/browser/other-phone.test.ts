@@ -87,7 +87,7 @@ async function look(): Promise<string> {
 /** Looks at the sender's codes until the taker has them all. */
 async function lookAtAll(): Promise<number> {
   const seen = new Set<string>();
-  const done = taker.page.locator(".kit-part .hold-button");
+  const done = taker.page.locator(".part .hold-button");
   for (let turn = 0; turn < 200 && (await done.count()) === 0; turn += 1) {
     seen.add(await look());
     await sender.page.clock.runFor(250);
@@ -113,7 +113,7 @@ test("a run in progress goes to a phone that never saw it, by codes alone, witho
   await taker.page.getByText(words.take.looking).waitFor();
   const codes = await lookAtAll();
   expect(codes).toBeGreaterThan(2);
-  await taker.hands.hold(taker.page.locator(".kit-part .hold-button"));
+  await taker.hands.hold(taker.page.locator(".part .hold-button"));
   await taker.page.getByText(words.take.done(events.length)).waitFor();
   const got = await storedLog(taker.page);
   expect(new Set(got.map(({ id }) => id))).toEqual(new Set(events.map(({ id }) => id)));
@@ -136,7 +136,7 @@ test("a spec goes over with what the house makes it of", async () => {
   await taker.hands.tap(tapOf(taker.page, words.take.open));
   await taker.page.getByText(words.take.looking).waitFor();
   await lookAtAll();
-  await taker.hands.hold(taker.page.locator(".kit-part .hold-button"));
+  await taker.hands.hold(taker.page.locator(".part .hold-button"));
   await taker.page.getByText(words.take.done(1)).waitFor();
   await goTo(taker.page, routes.specs);
   await taker.page.getByRole("heading", { name: "Handed Slush" }).waitFor();

@@ -5,18 +5,25 @@ import { NEW_HOUSE } from "../../core/spec/house-rules.ts";
 import { lotsFor } from "../../core/spec/lots.ts";
 import { roundedPlan } from "../../core/spec/rounded-plan.ts";
 import { axeFinds, faintWords, sticksOut } from "../support/look/readable.ts";
-import { frozenPlan, planOwn, section, slide, textOf, unfold } from "../support/phone/at-plan.ts";
+import {
+  frozenPlan,
+  PEAR,
+  planOwn,
+  SIXTY,
+  STYLE,
+  section,
+  slide,
+  textOf,
+  unfold,
+} from "../support/phone/at-plan.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import { goTo, holdOf, shot, storedLog, tapOf, untilStep } from "../support/phone/walk-page.ts";
 import { openPlan } from "../support/phone/wash-by-hand.ts";
-import { demoSpec, planned } from "../support/world/play-run.ts";
+import { planned } from "../support/world/play-run.ts";
 import { must } from "../support/world/punch-spec.ts";
 
 const words = said.plan;
-const SIXTY = { by: "serves", serves: 60 } as const;
-const STYLE = { volumes: "ml", ounce: "bar", currency: "€" } as const;
-const PEAR = demoSpec("Pear Beacon");
 
 const bar = barForTests({ size: "small" });
 beforeEach(async () => {

@@ -8,7 +8,17 @@ import type { Plan } from "../../core/spec/plan.ts";
 import { topUpFigure } from "../../core/spec/plan-figures.ts";
 import { milkFigure, stagesOf, yieldFigure } from "../../core/spec/stages.ts";
 import { withChanges } from "../../core/spec/what-if.ts";
-import { frozenPlan, plain, planOwn, slide, textOf, unfold } from "../support/phone/at-plan.ts";
+import {
+  frozenPlan,
+  PEAR,
+  plain,
+  planOwn,
+  SIXTY,
+  STYLE,
+  slide,
+  textOf,
+  unfold,
+} from "../support/phone/at-plan.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
 import { holdOf, shot, storedIn, storedLog, tapOf, untilStep } from "../support/phone/walk-page.ts";
@@ -16,9 +26,6 @@ import { openPlan } from "../support/phone/wash-by-hand.ts";
 import { demoSpec, planned } from "../support/world/play-run.ts";
 
 const words = said.plan;
-const SIXTY = { by: "serves", serves: 60 } as const;
-const STYLE = { volumes: "ml", ounce: "bar", currency: "€" } as const;
-const PEAR = demoSpec("Pear Beacon");
 
 const bar = barForTests({ size: "small" });
 beforeEach(async () => {

@@ -6,7 +6,7 @@ import { ENGLISH, tongue } from "../../app/words/tongue.ts";
 import { everyLook } from "../support/look/every-look.ts";
 import { barForTests } from "../support/phone/bar-for-tests.ts";
 import { said } from "../support/phone/said.ts";
-import { speak, TONGUES } from "../support/phone/speak.ts";
+import { speak } from "../support/phone/speak.ts";
 import {
   answerAlarm,
   MINUTE,
@@ -17,6 +17,7 @@ import {
   untilStep,
 } from "../support/phone/walk-page.ts";
 import { openPlan } from "../support/phone/wash-by-hand.ts";
+import { TONGUES } from "../support/world/tongues.ts";
 import { stationAt } from "../support/world/wash-stations.ts";
 
 type Question = keyof typeof answers;
@@ -112,7 +113,7 @@ test("the plan answers what its range means and how sure the curdling is", async
 
 test("questions and answers are readable on both phones, in both themes and every language", async () => {
   const found: Record<string, string[]> = {};
-  for (const spoken of TONGUES) {
+  for (const [, spoken] of TONGUES) {
     await bar.afresh();
     const { page } = bar;
     await speak(bar, spoken);

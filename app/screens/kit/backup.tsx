@@ -22,8 +22,8 @@ function Standing() {
   return (
     <>
       {due !== undefined && <p class="kit-strong kit-due">{due}</p>}
-      {last > 0 && <p class="kit-quiet">{words.last(dueTime(last, now.value))}</p>}
-      {last === 0 && due === undefined && <p class="kit-quiet">{words.never}</p>}
+      {last > 0 && <p class="soft">{words.last(dueTime(last, now.value))}</p>}
+      {last === 0 && due === undefined && <p class="soft">{words.never}</p>}
     </>
   );
 }
@@ -34,7 +34,7 @@ export function MakeBackup() {
   const words = sayLater.kit.backup;
   const busy = making.work.progress !== undefined;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       <Standing />

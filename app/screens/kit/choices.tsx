@@ -36,7 +36,7 @@ export function Units() {
   const words = sayLater.kit.units;
   const phones = { value: "auto", label: words.auto } as const;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Chips
         label={words.volumes}
@@ -67,7 +67,7 @@ export function Units() {
         value={ounce}
         onChange={(next) => void choose({ ounce: next })}
       />
-      <p class="kit-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
       <Fault fault={fault} />
     </section>
   );
@@ -133,9 +133,9 @@ export function Tools() {
   const step = <Step extends number>(steps: readonly Step[], next: number): Step | undefined =>
     steps.find((one) => one === next);
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
-      <p class="kit-quiet">{words.why}</p>
+      <p class="soft">{words.why}</p>
       <FigureChoice
         label={words.jigger}
         steps={VOLUME_STEPS}
@@ -182,7 +182,7 @@ export function Theme() {
   const { fault, choose } = useChoice();
   const words = sayLater.kit.theme;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Chips
         label={words.label}

@@ -9,7 +9,7 @@ export function Hands() {
   const { hand, glove, wetHands } = settings.value;
   const words = sayLater.kit.hands;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Chips
         label={words.hand}
@@ -39,7 +39,7 @@ export function Hands() {
         value={wetHands}
         onChange={(next) => void choose({ wetHands: next })}
       />
-      <p class="kit-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
       <Fault fault={fault} />
     </section>
   );

@@ -32,7 +32,7 @@ export function StorageFacts() {
   };
   const used = facts && usedWords(facts);
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       {facts !== undefined && (
         <dl class="kit-facts">

@@ -16,7 +16,7 @@ export function Languages() {
   const { fault, choose } = useChoice();
   const words = sayLater.kit.language;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <Chips
         label={words.label}
@@ -27,7 +27,7 @@ export function Languages() {
         value={settings.value.language}
         onChange={(language) => void choose({ language })}
       />
-      <p class="kit-quiet">{words.note}</p>
+      <p class="soft">{words.note}</p>
       <Fault fault={fault} />
     </section>
   );

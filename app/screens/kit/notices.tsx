@@ -15,7 +15,7 @@ export function Notices({ state, onAsk }: NoticesProps) {
   const [now, setNow] = useState(state);
   const words = sayLater.kit.notices;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       <p class="kit-strong">{words.states[now]}</p>

@@ -28,7 +28,7 @@ export function Restore() {
     input.value = "";
   };
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <label class="kit-pick" for={id}>
         {words.pick}
@@ -42,7 +42,7 @@ export function Restore() {
         aria-describedby={`${id}-hint`}
         onChange={(event) => void pick(event.currentTarget)}
       />
-      <p class="kit-quiet" id={`${id}-hint`}>
+      <p class="soft" id={`${id}-hint`}>
         {words.hint}
       </p>
       <WorkLine work={work} says={words.readingOf} begins={words.reading} />

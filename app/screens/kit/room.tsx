@@ -35,9 +35,9 @@ export function Room() {
     />
   );
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
-      <p class="kit-quiet">{words.why}</p>
+      <p class="soft">{words.why}</p>
       {figure("people", people, 1, MOST_PEOPLE)}
       {figure("filterStands", filterStands, 1, MOST_STANDS)}
       {figure("fridge", fridge, 0, MOST_LITRES)}
@@ -52,7 +52,7 @@ export function Room() {
         value={hours.to}
         onChange={(to) => void choose({ hours: { ...hours, to } })}
       />
-      <p class="kit-quiet">{words.hoursNote}</p>
+      <p class="soft">{words.hoursNote}</p>
       <Fault fault={fault} />
     </section>
   );

@@ -33,7 +33,7 @@ export function SoundCheck({ onSoundCheck }: { readonly onSoundCheck: () => void
     setCheck({ type: "asked" });
   };
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       <p class="kit-strong">

@@ -13,7 +13,7 @@ export function Spoken() {
   useEffect(() => onVoices(() => setState(speechState())), []);
   const words = sayLater.kit.spoken;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       {state === "ready" ? (

@@ -24,7 +24,7 @@ export function Tables() {
   const words = sayLater.kit.table;
   const busy = making.work.progress !== undefined;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       <TapButton disabled={busy} onAct={() => void making.share(writeBatches)}>

@@ -25,7 +25,7 @@ export function Take() {
   /** What the camera found counts while somebody still looks. */
   const found = (next: Taking) => setState((so) => (so.type === "watching" ? next : so));
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.why}</p>
       {state.type === "idle" && state.why !== undefined && <p role="alert">{state.why}</p>}

@@ -28,10 +28,10 @@ function Waiting({ onUpdate }: { readonly onUpdate: () => Promise<UpdateOutcome>
 export function Version(props: { readonly onUpdate: () => Promise<UpdateOutcome> }) {
   const words = sayLater.kit.version;
   return (
-    <section class="kit-part">
+    <section class="part">
       <h2>{words.title}</h2>
       <p>{words.now(__APP_VERSION__)}</p>
-      {updateWaiting.value ? <Waiting {...props} /> : <p class="kit-quiet">{words.none}</p>}
+      {updateWaiting.value ? <Waiting {...props} /> : <p class="soft">{words.none}</p>}
     </section>
   );
 }

@@ -1,6 +1,6 @@
+import { field } from "../../../core/quantity/field.ts";
 import { type Result, refused } from "../../../core/quantity/result.ts";
 import { unturned } from "../../../core/quantity/unturned.ts";
-import { field } from "../field.ts";
 import { type Kept, KINDS, STORES, type StoreName } from "./kinds.ts";
 
 /** Nothing of ours is nested deeper than a plan in an event; the rest is refused unparsed. */

@@ -1,5 +1,5 @@
+import { field } from "../../../core/quantity/field.ts";
 import { type Result, refused } from "../../../core/quantity/result.ts";
-import { field } from "../field.ts";
 
 // One line of JSON each: a header, then one record a line, in UTF-8. The header's sum is over the
 // other lines, joined by line feeds.

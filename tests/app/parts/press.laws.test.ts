@@ -8,21 +8,7 @@ import {
 } from "../../../app/parts/press.ts";
 import { makePressGuard } from "../../../app/parts/press-guard.ts";
 import { HOLD_FOR, QUIET_AFTER_ACTION } from "../../../app/parts/press-rules.ts";
-
-const down = (at: number, more: Partial<PressEvent & { type: "down" }> = {}): PressEvent => ({
-  type: "down",
-  at,
-  pointer: 1,
-  touch: true,
-  width: 20,
-  contacts: 1,
-  quietUntil: Number.NEGATIVE_INFINITY,
-  edge: false,
-  holdFor: HOLD_FOR,
-  ...more,
-});
-const up = (at: number, pointer = 1): PressEvent => ({ type: "up", at, pointer });
-const filled = (at: number): PressEvent => ({ type: "filled", at });
+import { down, filled, up } from "../../support/world/press-events.ts";
 
 interface Contact {
   readonly from: number;

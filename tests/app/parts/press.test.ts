@@ -5,22 +5,8 @@ import {
   type PressEvent,
   type PressKind,
 } from "../../../app/parts/press.ts";
-import { HOLD_FOR } from "../../../app/parts/press-rules.ts";
+import { down, filled, up } from "../../support/world/press-events.ts";
 
-const down = (at: number, more: Partial<PressEvent & { type: "down" }> = {}): PressEvent => ({
-  type: "down",
-  at,
-  pointer: 1,
-  touch: true,
-  width: 20,
-  contacts: 1,
-  quietUntil: Number.NEGATIVE_INFINITY,
-  edge: false,
-  holdFor: HOLD_FOR,
-  ...more,
-});
-const up = (at: number, pointer = 1): PressEvent => ({ type: "up", at, pointer });
-const filled = (at: number): PressEvent => ({ type: "filled", at });
 const move = (inside: boolean, width = 20, pointer = 1): PressEvent => ({
   type: "move",
   pointer,

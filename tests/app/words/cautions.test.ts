@@ -1,22 +1,16 @@
 import { afterEach, expect, test } from "vitest";
 import { sources as inEnglish } from "../../../app/words/en/caution-sources.ts";
 import { sources as inSpanish } from "../../../app/words/es/caution-sources.ts";
-import { spanish } from "../../../app/words/es.ts";
 import { sources as inFrench } from "../../../app/words/fr/caution-sources.ts";
-import { french } from "../../../app/words/fr.ts";
 import { sayLater } from "../../../app/words/say-later.ts";
 import { ENGLISH, tongue } from "../../../app/words/tongue.ts";
 import { CAUTIONS } from "../../../core/spec/caution-table.ts";
+import { TONGUES } from "../../support/world/tongues.ts";
 
 afterEach(() => {
   tongue.value = ENGLISH;
 });
 
-const TONGUES = [
-  ["English", ENGLISH],
-  ["Spanish", spanish],
-  ["French", french],
-] as const;
 const FROM_A_PLAN = ["milk-stays", "over-seven-days", "local-use-by", "local-sale"] as const;
 const CASES = TONGUES.flatMap(([name, spoken]) =>
   [...CAUTIONS, ...FROM_A_PLAN].map((code) => [name, code, spoken] as const),

@@ -9,9 +9,7 @@ import {
   degreesRead,
   degreesTyped,
 } from "../../../app/words/degrees.ts";
-import { spanish } from "../../../app/words/es.ts";
 import { volume } from "../../../app/words/format.ts";
-import { french } from "../../../app/words/fr.ts";
 import {
   degreesChosen,
   degreeUnit,
@@ -20,21 +18,16 @@ import {
   volumeUnit,
 } from "../../../app/words/house-units.ts";
 import { sayLater } from "../../../app/words/say-later.ts";
-import { ENGLISH, type Tongue, tongue } from "../../../app/words/tongue.ts";
+import { ENGLISH, tongue } from "../../../app/words/tongue.ts";
 import { celsiusIn } from "../../../app/words/typed-in.ts";
 import { figure } from "../../../core/quantity/figure.ts";
+import { TONGUES } from "../../support/world/tongues.ts";
 
 afterEach(() => {
   tongue.value = ENGLISH;
   degreesChosen.value = "C";
   vi.unstubAllGlobals();
 });
-
-const TONGUES: readonly (readonly [string, Tongue])[] = [
-  ["English", ENGLISH],
-  ["Spanish", spanish],
-  ["French", french],
-];
 
 test.each(TONGUES)(
   "property, %s: what is typed in the house's unit is shown the same",

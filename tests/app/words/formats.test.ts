@@ -25,6 +25,7 @@ import { amountIn, lengthIn, lineIn, numberIn } from "../../../app/words/typed-i
 import { asWritten, typedLength } from "../../../app/words/written.ts";
 import { UNIT_WORDS } from "../../../core/quantity/unit-words-table.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
+import { TONGUES } from "../../support/world/tongues.ts";
 
 afterEach(() => {
   tongue.value = ENGLISH;
@@ -114,11 +115,6 @@ test("dates, lengths and sizes follow the language; names of batches and files d
   ]);
 });
 
-const TONGUES = [
-  ["English", ENGLISH],
-  ["Spanish", spanish],
-  ["French", french],
-] as const;
 const units = [...new Set(Object.values(UNIT_WORDS))];
 
 test.each(TONGUES)("%s: what a field shows reads back as the same figure", (_, one) => {

@@ -9,15 +9,12 @@ import { ENGLISH, type Tongue, tongue } from "../../../app/words/tongue.ts";
 import { given, type Rule } from "../../../core/quantity/figure.ts";
 import { CUPBOARD } from "../../../core/spec/cupboard-table.ts";
 import { RULES } from "../../../core/spec/rules-table.ts";
+import { OTHER_TONGUES } from "../../support/world/tongues.ts";
 
 afterEach(() => {
   tongue.value = ENGLISH;
 });
 
-const OTHERS = [
-  ["Spanish", spanish],
-  ["French", french],
-] as const;
 const english = { say, sayLater, refusals: refusalWords };
 
 type Saying = (...about: readonly unknown[]) => unknown;
@@ -72,15 +69,18 @@ function textsOf(one: Tongue): ReadonlyMap<string, readonly string[]> {
   );
 }
 
-test.each(OTHERS)("%s has every word, and each takes what the English one takes", (_, other) => {
-  const shape = (words: object) =>
-    leavesOf(words).map(
-      ([path, leaf]) => [path, typeof leaf === "string" ? "word" : leaf.length] as const,
-    );
-  const wanted = shape(english);
-  expect(wanted.length).toBeGreaterThan(900);
-  expect(new Map(shape(wordsOf(other)).sort())).toEqual(new Map(wanted.toSorted()));
-});
+test.each(OTHER_TONGUES)(
+  "%s has every word, and each takes what the English one takes",
+  (_, other) => {
+    const shape = (words: object) =>
+      leavesOf(words).map(
+        ([path, leaf]) => [path, typeof leaf === "string" ? "word" : leaf.length] as const,
+      );
+    const wanted = shape(english);
+    expect(wanted.length).toBeGreaterThan(900);
+    expect(new Map(shape(wordsOf(other)).sort())).toEqual(new Map(wanted.toSorted()));
+  },
+);
 
 /** The same in all three: signs of units, and names. */
 const SIGNS = ["ρ", "Brix", "Bx", "C", "F", "g", "ml", "oz", "pH", "Second", "Pour"];
@@ -97,7 +97,7 @@ const SPELT_ALIKE: Readonly<Record<string, readonly string[]>> = {
 /** What the test itself filled in is no word of the app. */
 const FILLED_IN = ["milk", "undefined", "object", "Object", "NaN"];
 
-test.each(OTHERS)("nothing in %s was left in English", (name, other) => {
+test.each(OTHER_TONGUES)("nothing in %s was left in English", (name, other) => {
   const alike = new Set([...SIGNS, ...FILLED_IN, ...(SPELT_ALIKE[name] ?? [])]);
   const texts = textsOf(other);
   const left = [...textsOf(ENGLISH)].flatMap(([path, said]) =>
@@ -140,7 +140,7 @@ test("French parts its marks by a narrow space that does not break, and curls it
   expect(texts.filter((text) => /\p{L}'\p{L}/u.test(text))).toEqual([]);
 });
 
-test.each(OTHERS)(
+test.each(OTHER_TONGUES)(
   "%s names all that a new house's cupboard holds, and nothing else",
   (_, other) => {
     const names = other.words?.ingredientNames ?? {};
@@ -161,7 +161,7 @@ const ENGLISH_PROSE =
   /\b(?:a|and|as|at|by|chosen|definition|even|for|from|in|is|no|of|or|our|proportion|the|to|where|with)\b/u;
 const TITLE = /CRC Handbook of Chemistry and Physics/gu;
 
-test.each(OTHERS)("%s says how every figure was worked out", (_, other) => {
+test.each(OTHER_TONGUES)("%s says how every figure was worked out", (_, other) => {
   tongue.value = other;
   const rules: readonly Rule[] = [
     ...Object.values(RULES),

@@ -2,8 +2,15 @@ import type { Locator, Page } from "playwright-core";
 import { routes } from "../../../app/routes.ts";
 import type { Plan } from "../../../core/spec/plan.ts";
 import type { Spec } from "../../../core/spec/spec.ts";
+import { demoSpec } from "../world/play-run.ts";
 import { said } from "./said.ts";
 import { type Bar, putOn, storedLog } from "./walk-page.ts";
+
+/** A spec of the demo, and what is asked of it. */
+export const PEAR = demoSpec("Pear Beacon");
+export const SIXTY = { by: "serves", serves: 60 } as const;
+/** How a new phone shows figures, in euros. */
+export const STYLE = { volumes: "ml", ounce: "bar", currency: "€" } as const;
 
 /** What is written, without the marks that only say where a line may break. */
 export const plain = (text: string | null): string =>

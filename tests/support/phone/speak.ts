@@ -1,12 +1,7 @@
 import { routes } from "../../../app/routes.ts";
-import { spanish } from "../../../app/words/es.ts";
-import { french } from "../../../app/words/fr.ts";
-import { ENGLISH, type Tongue, tongue } from "../../../app/words/tongue.ts";
+import { type Tongue, tongue } from "../../../app/words/tongue.ts";
 import { said } from "./said.ts";
 import { type Bar, goTo } from "./walk-page.ts";
-
-/** Every language that the app speaks. */
-export const TONGUES: readonly Tongue[] = [ENGLISH, spanish, french];
 
 const NAMES = { en: "English", es: "Español", fr: "Français" } as const;
 

@@ -1,32 +1,11 @@
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { MOST_LINE } from "../../../../app/storage/backup/header.ts";
-import type { Database } from "../../../../app/storage/database.ts";
 import { sentence } from "../../../../app/words/say-later.ts";
-import { everything, freshPhone } from "../../../support/phone/phone-storage.ts";
-import {
-  BEACON,
-  bringIn,
-  fileOfLines,
-  fill,
-  LOG,
-  opened,
-  textOf,
-} from "../../../support/world/backup-file.ts";
+import { filledPhone } from "../../../support/phone/filled-phone.ts";
+import { freshPhone } from "../../../support/phone/phone-storage.ts";
+import { BEACON, bringIn, fileOfLines, LOG, opened } from "../../../support/world/backup-file.ts";
 
-let db: Database;
-let text: string;
-let before: unknown;
-
-beforeEach(async () => {
-  db = await freshPhone();
-  await fill(db);
-  text = await textOf(db);
-  before = await everything(db);
-});
-// Whatever the file was: only opening it never changes anything.
-afterEach(async () => {
-  expect(await everything(db)).toEqual(before);
-});
+const phone = filledPhone();
 
 const event = JSON.stringify({ event: { ...LOG[1], id: "fresh", runId: "run-a" } });
 const note = { ...LOG[1], id: "note", type: "note.added", text: "" };
@@ -118,7 +97,7 @@ test.each<[string, string, string, object]>([
 ])(
   "of a whole file with %s that line alone is left out, in a sentence",
   async (_, line, refusal, about) => {
-    const read = await opened(db, fileOfLines([event, line, event]));
+    const read = await opened(phone.db, fileOfLines([event, line, event]));
     expect(read).toMatchObject({
       freshCount: 1,
       known: 0,
@@ -136,7 +115,7 @@ test.each([
   ["nothing", ""],
 ])("brackets inside a text do not count, though %s stands before them", async (_, start) => {
   const deep = { ...note, text: `${start}${"[{".repeat(500)}` };
-  expect(await opened(db, fileOfLines([JSON.stringify({ event: deep })]))).toMatchObject({
+  expect(await opened(phone.db, fileOfLines([JSON.stringify({ event: deep })]))).toMatchObject({
     freshCount: 1,
     left: { count: 0 },
   });
@@ -156,7 +135,7 @@ test("own keys called as prototypes' are neither kept nor taken for anything els
 
 test("two entries of one id: the same twice is one, another is left out with the reason", async () => {
   const other = JSON.stringify({ event: { ...LOG[1], id: "fresh", act: "another" } });
-  const read = await opened(db, fileOfLines([event, event, other, other]));
+  const read = await opened(phone.db, fileOfLines([event, event, other, other]));
   expect(read).toMatchObject({
     freshCount: 1,
     left: {
@@ -172,11 +151,11 @@ test("two entries of one id: the same twice is one, another is left out with the
 
 test("events of a run that never began are kept, counted, and wait for their beginning", async () => {
   const lost = { ...note, runId: "run-lost", text: "to the cellar" };
-  const read = await opened(db, fileOfLines([JSON.stringify({ event: lost }), event]));
+  const read = await opened(phone.db, fileOfLines([JSON.stringify({ event: lost }), event]));
   expect(read).toMatchObject({ freshCount: 2, startless: 1 });
   const there = await freshPhone();
   // Here the other run has no beginning either.
   expect(await opened(there, fileOfLines([event]))).toMatchObject({ startless: 1 });
   expect(await bringIn(there, fileOfLines([event]))).toMatchObject({ added: 1 });
-  expect((await opened(there, text)).startless).toBe(0);
+  expect((await opened(there, phone.text)).startless).toBe(0);
 });

@@ -1,43 +1,28 @@
 import { readFileSync } from "node:fs";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { MOST_BYTES, MOST_LINES } from "../../../../app/storage/backup/header.ts";
 import { openBackup } from "../../../../app/storage/backup/open.ts";
-import type { Database } from "../../../../app/storage/database.ts";
 import { sentence } from "../../../../app/words/say-later.ts";
-import { everything, freshPhone } from "../../../support/phone/phone-storage.ts";
+import { filledPhone } from "../../../support/phone/filled-phone.ts";
+import { freshPhone } from "../../../support/phone/phone-storage.ts";
 import {
   bringIn,
   FILLED,
   fileOfLines,
-  fill,
   LOG,
   opened,
-  textOf,
   unwatched,
 } from "../../../support/world/backup-file.ts";
 
-let db: Database;
-let text: string;
-let before: unknown;
-
-beforeEach(async () => {
-  db = await freshPhone();
-  await fill(db);
-  text = await textOf(db);
-  before = await everything(db);
-});
-// Whatever the file was: only opening it never changes anything.
-afterEach(async () => {
-  expect(await everything(db)).toEqual(before);
-});
+const phone = filledPhone();
 
 const changed = (from: string, to: string) => {
-  if (!text.includes(from)) throw new RangeError(`the backup does not hold ${from}`);
-  return text.replace(from, to);
+  if (!phone.text.includes(from)) throw new RangeError(`the backup does not hold ${from}`);
+  return phone.text.replace(from, to);
 };
-const latin1 = () => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+const latin1 = () => Uint8Array.from(phone.text, (letter) => letter.charCodeAt(0));
 function utf16(order: "le" | "be", mark: boolean) {
-  const letters = mark ? `\uFEFF${text}` : text;
+  const letters = mark ? `\uFEFF${phone.text}` : phone.text;
   const view = new DataView(new ArrayBuffer(letters.length * 2));
   for (let at = 0; at < letters.length; at += 1) {
     view.setUint16(at * 2, letters.charCodeAt(at), order === "le");
@@ -76,24 +61,28 @@ test.each<[string, () => BlobPart, string, object]>([
     { most: MOST_LINES },
   ],
 ])("%s is refused as a whole, in a sentence", async (_, file, refusal, about) => {
-  const read = await openBackup(db, new Blob([file()]), unwatched());
+  const read = await openBackup(phone.db, new Blob([file()]), unwatched());
   expect(read).toEqual({ ok: false, refusal, about });
   expect(sentence({ refusal, about: { ...about } })).toMatch(/Nothing was changed\.$/u);
 });
 
 test("a file that is too large is not even read", async () => {
-  const huge = new Blob([text]);
+  const huge = new Blob([phone.text]);
   Object.defineProperty(huge, "size", { value: MOST_BYTES + 1 });
   Object.defineProperty(huge, "slice", { value: () => expect.unreachable() });
-  expect(await openBackup(db, huge, unwatched())).toMatchObject({ refusal: "backup-too-large" });
+  expect(await openBackup(phone.db, huge, unwatched())).toMatchObject({
+    refusal: "backup-too-large",
+  });
 });
 
 test("a file that the phone stops giving out is said to be unreadable", async () => {
-  const gone = new Blob([text]);
+  const gone = new Blob([phone.text]);
   Object.defineProperty(gone, "slice", {
     value: () => ({ arrayBuffer: () => Promise.reject(new DOMException("", "NotReadableError")) }),
   });
-  expect(await openBackup(db, gone, unwatched())).toMatchObject({ refusal: "backup-unreadable" });
+  expect(await openBackup(phone.db, gone, unwatched())).toMatchObject({
+    refusal: "backup-unreadable",
+  });
 });
 
 /** Much work: a busy machine takes its time, ms. */
@@ -102,9 +91,9 @@ const SLOW = 60_000;
 test(
   "more line ends than a backup has lines are refused, though every line is empty",
   async () => {
-    const header = text.split("\n")[0] ?? "";
+    const header = phone.text.split("\n")[0] ?? "";
     const file = new Blob([`${header}\n`, "\n".repeat(MOST_LINES + 2)]);
-    expect(await openBackup(db, file, unwatched())).toMatchObject({
+    expect(await openBackup(phone.db, file, unwatched())).toMatchObject({
       refusal: "backup-too-many-lines",
     });
   },
@@ -117,7 +106,7 @@ test(
     const lines = Array<string>(MOST_LINES).fill("{}");
     const turns: number[] = [];
     const work = { ...unwatched(), onPart: (done: number) => turns.push(done) };
-    const read = await openBackup(db, new Blob([fileOfLines(lines)]), work);
+    const read = await openBackup(phone.db, new Blob([fileOfLines(lines)]), work);
     if (!read.ok) throw new RangeError(read.refusal);
     expect(read.value.left.count).toBe(MOST_LINES);
     expect(read.value.left.first.map(({ number }) => number)).toEqual(
@@ -131,32 +120,37 @@ test(
 const event = JSON.stringify({ event: { ...LOG[1], id: "fresh", runId: "run-a" } });
 
 test.each<[string, () => BlobPart[]]>([
-  ["with the line ends of another system", () => [text.replaceAll("\n", "\r\n")]],
-  ["with a byte order mark", () => ["\uFEFF", text]],
-  ["without its last line end", () => [text.trimEnd()]],
-  ["with empty lines at its end", () => [text, "\n\r\n\n"]],
+  ["with the line ends of another system", () => [phone.text.replaceAll("\n", "\r\n")]],
+  ["with a byte order mark", () => ["\uFEFF", phone.text]],
+  ["without its last line end", () => [phone.text.trimEnd()]],
+  ["with empty lines at its end", () => [phone.text, "\n\r\n\n"]],
 ])("a file saved again %s is whole", async (_, file) => {
-  const read = await opened(db, ...file());
+  const read = await opened(phone.db, ...file());
   expect(read).toMatchObject({ known: FILLED, freshCount: 0, left: { count: 0 } });
   expect(read.damage).toBeUndefined();
 });
 
 test.each<[string, () => BlobPart, object, number]>([
-  ["its header alone", () => text.split("\n")[0] ?? "", { lines: FILLED, found: 0 }, 0],
+  ["its header alone", () => phone.text.split("\n")[0] ?? "", { lines: FILLED, found: 0 }, 0],
   [
     "one cut at the end of a line",
-    () => `${text.split("\n").slice(0, 4).join("\n")}\n`,
+    () => `${phone.text.split("\n").slice(0, 4).join("\n")}\n`,
     { lines: FILLED, found: 3 },
     0,
   ],
   [
     "one that lost a line",
-    () => text.split("\n").toSpliced(2, 1).join("\n"),
+    () => phone.text.split("\n").toSpliced(2, 1).join("\n"),
     { lines: FILLED, found: FILLED - 1 },
     0,
   ],
-  ["one with a line too many", () => `${text}${event}\n`, { lines: FILLED, found: FILLED + 1 }, 0],
-  ["one cut in a line", () => text.slice(0, -30), { lines: FILLED, found: FILLED }, 1],
+  [
+    "one with a line too many",
+    () => `${phone.text}${event}\n`,
+    { lines: FILLED, found: FILLED + 1 },
+    0,
+  ],
+  ["one cut in a line", () => phone.text.slice(0, -30), { lines: FILLED, found: FILLED }, 1],
   [
     "one whose count was altered",
     () => changed(`"lines":${FILLED}`, `"lines":${FILLED + 1}`),
@@ -171,7 +165,10 @@ test.each<[string, () => BlobPart, object, number]>([
   ],
   [
     "one whose lines stand in another order",
-    () => [text.split("\n")[0], ...text.trimEnd().split("\n").slice(1).reverse()].join("\n"),
+    () =>
+      [phone.text.split("\n")[0], ...phone.text.trimEnd().split("\n").slice(1).reverse()].join(
+        "\n",
+      ),
     { lines: FILLED, found: FILLED },
     0,
   ],
